@@ -52,7 +52,17 @@ const allowOnly = (folder, files, may, types = []) => ({
   },
 })
 
-const IMPURE = ['Date', 'console', 'fetch', 'process', 'globalThis', 'performance', 'crypto', 'setTimeout', 'setInterval']
+const IMPURE = [
+  'Date',
+  'console',
+  'fetch',
+  'process',
+  'globalThis',
+  'performance',
+  'crypto',
+  'setTimeout',
+  'setInterval',
+]
 
 export default tseslint.config(
   { ignores: ['**/node_modules', 'web/dist', 'coverage', 'data'] },
