@@ -45,7 +45,7 @@ const record = (id, map) => {
   Object.keys(members).filter((member) => !known.has(member) && !outsideInventory[member])
     .forEach((member) => problems.push(`${id}: ${member} is not in the inventory`))
   const head = {
-    id,
+    id: id.replaceAll('.', '-'),
     market: id.slice(0, 2),
     act: NAMES[prefix],
     entry: map.entry ?? own[0]?.entry,
@@ -63,11 +63,19 @@ const record = (id, map) => {
   const banMembers = map.ban_members ? membersOf([], { members: map.ban_members }, inventory) : members
   return [
     { ...head, rows: narrowed(limits), ...tail },
-    { ...head, id: `${id}-bans`, title: `${head.title}: where it may not be used`, basis: undefined, members: banMembers, rows: bans, ...tail },
+    { ...head, id: `${head.id}-bans`, title: `${head.title}: where it may not be used`, basis: undefined, members: banMembers, rows: bans, ...tail },
   ]
 }
 
+const ROW_KEYS = ['scope', 'max_percent', 'prohibited', 'ph', 'condition', 'warning', 'warning_above_percent', 'applies_from',
+  'older_stock_until', 'source', 'locator', 'access', 'note']
+const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'use', 'rows',
+  'text', 'all', 'else', 'ban', 'ban_members', 'extra']
+const odd = (id, thing, keys) => Object.keys(thing).filter((key) => !keys.includes(key)).forEach((key) => problems.push(`${id}: unknown key ${key}`))
+
 const records = entries.flatMap(([id, map]) => record(id, map ?? {}))
+entries.forEach(([id, map]) => odd(id, map ?? {}, MAP_KEYS))
+records.forEach(({ id, rows }) => rows.forEach((row) => odd(id, row, ROW_KEYS)))
 facts.filter(({ fact_id }) => !used.has(fact_id) && !leftOut[fact_id]).forEach(({ fact_id }) => problems.push(`${fact_id}: not used`))
 if (problems.length > 0) {
   console.error(problems.join('\n'))
