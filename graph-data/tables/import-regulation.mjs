@@ -38,7 +38,7 @@ const problems = []
 
 const record = (id, map) => {
   const own = factsOf(id, map)
-  if (own.length === 0) problems.push(`${id}: no fact found`)
+  if (own.length === 0 && !map.by_hand) problems.push(`${id}: no fact found`)
   own.forEach(({ fact_id }) => used.add(fact_id))
   const prefix = Object.keys(NAMES).filter((start) => id.startsWith(`${start}-`)).at(-1)
   const members = membersOf(own, map, inventory)
@@ -70,7 +70,7 @@ const record = (id, map) => {
 const ROW_KEYS = ['scope', 'max_percent', 'prohibited', 'ph', 'condition', 'warning', 'warning_above_percent', 'applies_from',
   'older_stock_until', 'source', 'locator', 'access', 'note']
 const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'use', 'rows',
-  'text', 'all', 'else', 'ban', 'ban_members', 'extra']
+  'text', 'all', 'else', 'ban', 'ban_members', 'extra', 'by_hand']
 const odd = (id, thing, keys) => Object.keys(thing).filter((key) => !keys.includes(key)).forEach((key) => problems.push(`${id}: unknown key ${key}`))
 
 const records = entries.flatMap(([id, map]) => record(id, map ?? {}))
