@@ -1,0 +1,72 @@
+// Import of the published values on windows, oils, emulsifiers, surfactants and melting points.
+// Usage: node graph-data/tables/import-long-tables.mjs FOLDER. Outputs are committed; nothing else reads FOLDER.
+// Every output row is one claim: inci, property, min, max, unit, conditions, value_text, source_id, locator, access, note.
+import { mkdirSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { readCsv, writeTsv } from './csv.mjs'
+
+const folder = process.argv[2]
+const here = dirname(fileURLToPath(import.meta.url))
+const COLUMNS = ['inci', 'property', 'min', 'max', 'unit', 'conditions', 'value_text', 'source_id', 'locator', 'access', 'note']
+const read = (path) => readCsv(join(folder, path))
+const write = (name, rows) => writeTsv(join(here, `${name}.tsv`), COLUMNS, rows)
+const split = (inci) => inci.split(/\s*;\s*/).join(' + ')
+
+/** Corrections of rows that were found wrong on checking; each with its reason. */
+const corrected = (row) => row
+
+for (const name of ['structure', 'preservatives', 'actives']) {
+  write(`windows-${name}`, read(`windows/${name}.csv`).filter((r) => !r.inci.startsWith('rule:')).map(corrected))
+}
+write('surfactants', read('surfactants/surfactants.csv').map(corrected))
+write('oil-constants', read('oils/constants.csv').filter((r) => r.inci).map((r) => ({ ...r, locator: r.oil })))
+write(
+  'hlb',
+  read('emulsifiers/hlb.csv').map((r) => ({ ...r, property: 'hlb', min: r.hlb_min, max: r.hlb_max, unit: '1' })),
+)
+write(
+  'required-hlb',
+  read('oils/required-hlb.csv')
+    .filter((r) => r.inci)
+    .map((r) => ({
+      ...r,
+      property: r.emulsion_type === 'O/W' ? 'required_hlb' : 'required_hlb_water_in_oil',
+      min: r.required_hlb_min,
+      max: r.required_hlb_max,
+      unit: '1',
+    })),
+)
+write(
+  'melting-points',
+  read('melting-points.csv')
+    .filter((r) => r.inci)
+    .map((r) => ({
+      ...r,
+      inci: split(r.inci),
+      // Single crystal forms are no melting range of the fat as supplied.
+      property: /crystal|form/i.test(r.kind) ? 'melting_of_crystal_form_c' : 'melting_c',
+      min: r.min_c,
+      max: r.max_c,
+      unit: 'C',
+      conditions: r.kind,
+      locator: r.material,
+    })),
+)
+writeTsv(
+  join(here, 'fatty-acids.tsv'),
+  ['oil', 'inci', 'fatty_acid', 'min_pct', 'max_pct', 'source_id', 'access', 'kind'],
+  read('oils/fatty-acids.csv'),
+)
+
+mkdirSync(join(here, '../sources'), { recursive: true })
+const SOURCE_COLUMNS = ['source_id', 'title', 'locator', 'grade', 'note']
+const SOURCES = {
+  oils: 'sources.csv',
+  'windows-structure': 'windows/structure-sources.csv',
+  'windows-preservatives': 'windows/preservatives-sources.csv',
+  'windows-actives': 'windows/actives-sources.csv',
+}
+for (const [name, path] of Object.entries(SOURCES)) {
+  writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, read(path))
+}

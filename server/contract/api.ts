@@ -1,0 +1,35 @@
+import type { Static } from 'typebox'
+import type { CheckBody, CheckReply } from './check.ts'
+import type { ErrorReply } from './error.ts'
+import type { GraphReply } from './graph.ts'
+import type { HealthReply } from './health.ts'
+import type { IngredientReply, IngredientsReply } from './ingredients.ts'
+import type { ResolveBody, ResolveReply } from './resolve.ts'
+import type { RoleReply, RolesReply } from './roles.ts'
+import type { standInsRoute, SwapsBody, SwapSheetReply, swapSheetRoute } from './swaps.ts'
+import type { Formula } from '#engine/model/formula.ts'
+import type { SwapsReply } from '#engine/model/swap.ts'
+
+/** All routes as one type: what the page may send and what it gets. */
+export interface Api {
+  'GET /api/health': { reply: HealthReply }
+  'POST /api/resolve': { body: Static<typeof ResolveBody>; reply: Static<typeof ResolveReply> }
+  'GET /api/ingredients': { reply: Static<typeof IngredientsReply> }
+  'GET /api/ingredients/:id': { reply: IngredientReply }
+  'GET /api/ingredients/:id/stand-ins': {
+    reply: SwapsReply
+    query: Static<(typeof standInsRoute)['schema']['querystring']>
+  }
+  'GET /api/roles': { reply: Static<typeof RolesReply> }
+  'GET /api/roles/:id': { reply: RoleReply }
+  'GET /api/graph': { reply: GraphReply }
+  'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
+  'POST /api/swaps': { body: Static<typeof SwapsBody>; reply: SwapsReply }
+  'POST /api/swap-sheet': {
+    body: Static<(typeof swapSheetRoute)['schema']['body']>
+    reply: Static<typeof SwapSheetReply>
+  }
+}
+
+export type ApiError = Static<typeof ErrorReply>
+export type { Formula }

@@ -1,0 +1,96 @@
+import { Type } from 'typebox'
+import type { Static } from 'typebox'
+import { Claim, Provenance } from '#engine/model/claim.ts'
+import { Id } from '#engine/model/formula.ts'
+import { closed, oneOf } from './closed.ts'
+import { ErrorReply } from './error.ts'
+
+export const Tier = oneOf('full', 'short', 'inventory')
+
+export const ShortRecord = closed({
+  id: Type.String(),
+  inci: Type.String(),
+  tier: Tier,
+  names: Type.Array(Type.String(), { description: 'Common names, the most usual first' }),
+  roles: Type.Array(Type.String()),
+  classes: Type.Array(Type.String()),
+})
+export type ShortRecord = Static<typeof ShortRecord>
+
+export const IngredientsQuery = closed({
+  text: Type.Optional(Type.String({ maxLength: 200 })),
+  role: Type.Optional(Type.String({ maxLength: 100 })),
+  class: Type.Optional(Type.String({ maxLength: 100 })),
+  limit: Type.Optional(Type.String({ pattern: '^[1-9][0-9]{0,2}$', description: '1 to 200, 50 when left out' })),
+  after: Type.Optional(Id),
+})
+export const IngredientsReply = closed({
+  ingredients: Type.Array(ShortRecord),
+  next: Type.Union([Type.String(), Type.Null()]),
+  total: Type.Number(),
+  graphVersion: Type.String(),
+})
+
+const Level = closed({
+  min: Type.Optional(Type.Number()),
+  max: Type.Optional(Type.Number()),
+  typical: Type.Optional(Type.Number()),
+})
+
+/** A statement on the way to or from another node of the graph. */
+export const Neighbour = closed({
+  relation: Type.String(),
+  direction: oneOf('out', 'in'),
+  node: Type.String(),
+  label: Type.String(),
+  says: Type.Optional(Type.String()),
+  severity: Type.Optional(Type.String()),
+  level_percent: Type.Optional(Level),
+  ...Type.Partial(Provenance).properties,
+})
+
+export const IngredientReply = closed({
+  id: Type.String(),
+  inci: Type.String(),
+  tier: Tier,
+  cas: Type.Array(Type.String()),
+  names: Type.Record(Type.String(), Type.Array(Type.String())),
+  roles: Type.Array(
+    closed({
+      role: Type.String(),
+      label: Type.String(),
+      level_percent: Type.Optional(Level),
+      when: Type.Optional(Type.String({ description: 'In which circumstances, in words' })),
+      ...Provenance.properties,
+    }),
+  ),
+  classes: Type.Array(closed({ id: Type.String(), group: Type.String(), says: Type.String() })),
+  madeOf: Type.Array(closed({ ingredient: Type.String(), inci: Type.String(), share_percent: Type.Number() })),
+  windows: closed({
+    ph_stability: Type.Optional(Level),
+    ph_effective: Type.Optional(Level),
+    heat_max_c: Type.Optional(Type.Number()),
+  }),
+  claims: Type.Array(Claim),
+  contested: Type.Array(Type.String(), { description: 'Properties on which the claims disagree' }),
+  neighbours: Type.Array(Neighbour),
+  limits: Type.Array(
+    closed({ id: Type.String(), market: oneOf('eu', 'us'), title: Type.String(), text: Type.Array(Type.String()) }),
+  ),
+  cautions: Type.Array(Type.String()),
+  sources: Type.Array(closed({ id: Type.String(), title: Type.String(), locator: Type.String() })),
+  graphVersion: Type.String(),
+})
+export type IngredientReply = Static<typeof IngredientReply>
+
+export const ingredientsRoute = {
+  method: 'GET',
+  url: '/api/ingredients',
+  schema: { querystring: IngredientsQuery, response: { 200: IngredientsReply, '4xx': ErrorReply } },
+} as const
+
+export const ingredientRoute = {
+  method: 'GET',
+  url: '/api/ingredients/:id',
+  schema: { params: closed({ id: Id }), response: { 200: IngredientReply, '4xx': ErrorReply } },
+} as const

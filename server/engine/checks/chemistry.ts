@@ -1,0 +1,159 @@
+import { numberOf, rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
+import { linesPlayingHere } from '#engine/formula/build-context.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { short } from '#engine/units/round.ts'
+import type { Check } from './check.ts'
+import { because, nameOf, sourcesOf } from './say.ts'
+
+/** Below this pH a fatty acid soap turns back into fatty acid (its dispersion has a pKa of 8 to 10). */
+const SOAP_LIVES_FROM_PH = 8.5
+
+/** rule:soap-in-acid */
+export const soapInAcid: Check = ({ lines, ph }) => {
+  if (ph === null || ph >= SOAP_LIVES_FROM_PH) return []
+  return lines
+    .filter(
+      ({ subject }) =>
+        subject.classes.has('soap') && !subject.classes.has('metal-soap') && subject.allRoles.has('surfactant'),
+    )
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `${nameOf(subject)} is a soap: at pH ${short(ph)} it turns into fatty acid, clouds, loses its foam and separates`,
+      remedy: 'Take a surfactant that lives in weak acid',
+      because: [because(`soap lives from about pH ${SOAP_LIVES_FROM_PH}`), because(`pH ${short(ph)}`)],
+      sources: ['practice'],
+    }))
+}
+
+const HYDROLYSIS = { below: 2.8, above: 9.5 }
+
+/** rule:ester-hydrolysis. Slow splitting; a stated window says more and is used where there is one. */
+export const esterHydrolysis: Check = ({ lines, ph, water_percent }) => {
+  if (ph === null || water_percent < 3 || (ph >= HYDROLYSIS.below && ph <= HYDROLYSIS.above)) return []
+  return lines
+    .filter(
+      ({ subject }) =>
+        subject.classes.has('ester-bond') &&
+        !rangeOfProperty(subject, 'ph_stability') &&
+        subject.allRoles.has('emulsifier'),
+    )
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `${nameOf(subject)} has an ester bond, which splits slowly at pH ${short(ph)}`,
+      remedy: 'Take an ether (fatty alcohol ethoxylate, alkyl glucoside) at this pH',
+      because: [because('ester bond'), because(`pH ${short(ph)}`)],
+      sources: ['practice'],
+    }))
+}
+
+const KOH_PER_NAOH = 56.106 / 39.997
+
+/** Alkali that the fats bind and alkali that is there, in g KOH per 100 g of formula. */
+export function lyeBalance(context: FormulaContext) {
+  const fats = context.lines.filter(
+    ({ subject }) => numberOf(subject, 'saponification_value') !== undefined && subject.allRoles.has('emollient'),
+  )
+  const bound_g = fats.reduce(
+    (sum, line) => sum + (line.share_percent * (numberOf(line.subject, 'saponification_value') ?? 0)) / 1000,
+    0,
+  )
+  const lyes = context.lines.filter(
+    ({ subject }) => subject.id === 'sodium-hydroxide' || subject.id === 'potassium-hydroxide',
+  )
+  const given_g = lyes.reduce((sum, { subject, share_percent, strength_percent }) => {
+    const pure = share_percent * ((strength_percent ?? numberOf(subject, 'active_percent') ?? 100) / 100)
+    return sum + pure * (subject.id === 'sodium-hydroxide' ? KOH_PER_NAOH : 1)
+  }, 0)
+  return { fats, bound_g, given_g, superfat_percent: bound_g === 0 ? 0 : (1 - given_g / bound_g) * 100 }
+}
+
+/** rule:lye-balance. Free lye burns: here a computed fact stops the formula. */
+export const lyeBalanceRule: Check = (context) => {
+  if (linesPlayingHere(context, 'lye').length === 0 || context.oil_percent < 10) return []
+  const { fats, superfat_percent } = lyeBalance(context)
+  if (superfat_percent >= 0 && superfat_percent <= 15) return []
+  const claims = fats.flatMap(({ subject }) => usedClaim(subject, 'saponification_value') ?? [])
+  return [
+    {
+      severity: superfat_percent < 0 ? 'stop' : 'warn',
+      about: fats.map(({ subject }) => subject.id).sort(),
+      message:
+        superfat_percent < 0
+          ? `The lye exceeds what these fats can bind by ${short(-superfat_percent)} %: the soap is caustic and burns skin and eyes`
+          : `The fats exceed the lye by ${short(superfat_percent)} %: the soap stays soft and turns rancid`,
+      remedy:
+        'Work the lye out anew for these fats (5 to 8 % superfat); gloves and goggles, lye into water and never water into lye',
+      because: [
+        ...claims.map((claim) => because('saponification value', claim)),
+        because(`superfat ${short(superfat_percent)} %`),
+      ],
+      sources: sourcesOf(...claims),
+    },
+  ]
+}
+
+/** rule:base-without-partner: a neutraliser whose polymer or fatty acid is gone only drives the pH up. */
+export const baseWithoutPartner: Check = (context) => {
+  const { ph, lines } = context
+  if (ph === null || ph > 8.5) return []
+  const acids = lines.filter(({ subject }) =>
+    ['acid', 'acrylic-thickener', 'soap-emulsifier', 'chemical-exfoliant', 'film-former', 'effervescent-acid'].some(
+      (role) => subject.allRoles.has(role),
+    ),
+  )
+  if (acids.length > 0) return []
+  return linesPlayingHere(context, 'base')
+    .filter(
+      ({ subject, share_percent }) =>
+        share_percent >= 0.05 && (subject.classes.has('strong-base') || subject.allRoles.has('neutraliser')),
+    )
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `${nameOf(subject)} has nothing left to neutralise here; pH ${short(ph)} would not be reached`,
+      remedy: 'Leave it out, or dose it by the pH meter',
+      because: [because('a base'), because('no acid, acid polymer or fatty acid in the formula')],
+      sources: ['practice'],
+    }))
+}
+
+const DRYING_IODINE = 110
+const UNPROTECTED_OIL_PERCENT = 5
+
+/** rule:rancid-soon */
+export const rancidSoon: Check = (context) => {
+  const oils = context.lines.filter(
+    ({ subject }) => (numberOf(subject, 'iodine_value') ?? 0) > DRYING_IODINE && subject.allRoles.has('emollient'),
+  )
+  const share_percent = oils.reduce((sum, line) => sum + line.share_percent, 0)
+  const antioxidants = linesPlayingHere(context, 'antioxidant')
+  const oxides = context.lines.filter(
+    ({ subject, share_percent: share }) => subject.classes.has('metal-oxide') && share >= 1,
+  )
+  if (share_percent < UNPROTECTED_OIL_PERCENT || (antioxidants.length > 0 && oxides.length === 0)) return []
+  if (linesPlayingHere(context, 'lye').length > 0) return []
+  const claims = oils.flatMap(({ subject }) => usedClaim(subject, 'iodine_value') ?? [])
+  return [
+    {
+      about: oils.map(({ subject }) => subject.id).sort(),
+      message:
+        oxides.length > 0
+          ? `Metal oxides (${oxides.map((line) => nameOf(line.subject)).join(', ')}) speed up the rancidity of ${oils.map((line) => nameOf(line.subject)).join(', ')}`
+          : `${short(share_percent)} % of oils that turn rancid soon, and no antioxidant`,
+      remedy: 'Add an oil-soluble antioxidant such as tocopherol, or take a stabler oil',
+      because: claims.map((claim) => because(`iodine value above ${DRYING_IODINE}`, claim)),
+      sources: sourcesOf(...claims),
+    },
+  ]
+}
+
+/** rule:without-record */
+export const withoutRecord: Check = ({ lines }) =>
+  lines
+    .filter(({ subject }) => subject.tier === 'inventory')
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `${nameOf(subject)} is known by name only: its pH and heat windows, levels and clashes are not recorded`,
+      remedy: 'Ask the supplier for the data sheet and look there',
+      because: [because('only the open inventory knows it')],
+      sources: ['inv'],
+    }))

@@ -1,0 +1,76 @@
+import { numberOf, usedClaim, wordOf } from '#engine/graph/subject.ts'
+import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
+import { short } from '#engine/units/round.ts'
+import type { Check, Hit } from './check.ts'
+import { because, nameOf, sourcesOf } from './say.ts'
+
+/** Salt that a surfactant brings along, as a share of the line: betaines and amphoacetates hold several per cent. */
+const SALT_OF_AMPHOTERIC = 0.05
+/** Load of dissolved salt [%] from which a body of this kind suffers. Rule of thumb. */
+const BEARS_PERCENT: Record<string, { poor: number; breaks: number }> = {
+  sensitive: { poor: 0.25, breaks: 0.9 },
+  medium: { poor: 3, breaks: 8 },
+}
+
+function saltOf({ subject, share_percent }: FormulaLine): number {
+  if (subject.classes.has('electrolyte')) return (share_percent * (numberOf(subject, 'active_percent') ?? 100)) / 100
+  if (subject.classes.has('betaine-surfactant') || subject.classes.has('amphoacetate'))
+    return share_percent * SALT_OF_AMPHOTERIC
+  return 0
+}
+
+function saltHits({ lines, rolesOf }: FormulaContext): Hit[] {
+  return lines.flatMap((line) => {
+    const word = wordOf(line.subject, 'electrolyte')
+    const claim = usedClaim(line.subject, 'electrolyte')
+    const bears = word === undefined ? undefined : BEARS_PERCENT[word]
+    const givesBody = rolesOf(line.subject).some(({ role }) =>
+      /gum|thickener|jelly|emulsifier|suspending|film/.test(role),
+    )
+    if (!bears || !claim || !givesBody) return []
+    const salts = lines.filter((other) => other.subject.id !== line.subject.id && saltOf(other) > 0)
+    const load_percent = salts.reduce((sum, other) => sum + saltOf(other), 0)
+    if (load_percent < bears.poor) return []
+    return [
+      {
+        severity: load_percent >= bears.breaks ? 'warn' : 'note',
+        about: [line.subject.id],
+        message: `${nameOf(line.subject)} bears salts ${word === 'sensitive' ? 'badly' : 'only in moderation'}; here are ${short(load_percent)} % (${salts.map((s) => nameOf(s.subject)).join(', ')})`,
+        remedy: 'Take a thickener or emulsifier that bears salts, or lower the salt',
+        because: [
+          because(`bears salts: ${word}`, claim),
+          ...salts.map((s) => because(`${nameOf(s.subject)} brings ions`)),
+        ],
+        sources: sourcesOf(claim),
+      } satisfies Hit,
+    ]
+  })
+}
+
+function divalentHits({ lines }: FormulaContext): Hit[] {
+  const salts = lines.filter(
+    ({ subject, share_percent }) => subject.classes.has('divalent-salt') && share_percent >= 0.1,
+  )
+  const [salt] = salts
+  if (!salt) return []
+  return lines.flatMap(({ subject }) => {
+    const word = wordOf(subject, 'divalent_ions')
+    const claim = usedClaim(subject, 'divalent_ions')
+    // A gum that is there to be set by ions (class sets-to-gel) is not harmed by them.
+    if (!claim || (word !== 'precipitates' && word !== 'gels') || subject.id === salt.subject.id) return []
+    if (word === 'gels' && subject.classes.has('sets-to-gel')) return []
+    return [
+      {
+        severity: 'warn' as const,
+        about: [salt.subject.id, subject.id].sort(),
+        message: `${nameOf(subject)} ${word} with calcium and magnesium (${nameOf(salt.subject)})`,
+        remedy: 'Take a nonionic gum, or leave the salt out',
+        because: [because(`${word} with divalent ions`, claim), because(`${nameOf(salt.subject)} brings them`)],
+        sources: sourcesOf(claim),
+      },
+    ]
+  })
+}
+
+/** rule:electrolyte-load. Why, severity and worked cases: graph-data/rules/electrolyte-load.yaml */
+export const electrolyteLoad: Check = (context) => [...saltHits(context), ...divalentHits(context)]

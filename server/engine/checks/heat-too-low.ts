@@ -1,0 +1,39 @@
+import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
+import { wordOf } from '#engine/graph/subject.ts'
+import type { FormulaLine } from '#engine/formula/context.ts'
+import type { Check } from './check.ts'
+import { because, nameOf, sourcesOf } from './say.ts'
+
+/** Degrees that a kitchen thermometer may be off. */
+const TOLERANCE_C = 3
+
+/** Heat that a line asks for: stated, else the melting point of a solid fat or wax. */
+export function heatAsked(line: FormulaLine) {
+  const stated = usedClaim(line.subject, 'heat_min_c')
+  const stated_c = rangeOfProperty(line.subject, 'heat_min_c')?.min
+  if (stated && stated_c !== undefined) return { claim: stated, asked_c: stated_c, what: 'needs' }
+  const solid = wordOf(line.subject, 'form') === 'solid' && wordOf(line.subject, 'solubility') === 'oil'
+  const melting = usedClaim(line.subject, 'melting_c')
+  const melting_c = rangeOfProperty(line.subject, 'melting_c')?.max
+  return solid && melting && melting_c !== undefined
+    ? { claim: melting, asked_c: melting_c, what: 'melts up to' }
+    : null
+}
+
+/** rule:heat-too-low. What does not melt in stays as grains. */
+export const heatTooLow: Check = ({ lines, hottest_c }) => {
+  if (hottest_c === null) return []
+  return lines.flatMap((line) => {
+    const heat = heatAsked(line)
+    if (!heat || line.phase === 'cool-down' || hottest_c + TOLERANCE_C >= heat.asked_c) return []
+    return [
+      {
+        about: [line.subject.id],
+        message: `${nameOf(line.subject)} ${heat.what} ${heat.asked_c} °C; the process stops at ${hottest_c} °C`,
+        remedy: `Heat the phase to about ${heat.asked_c} °C until clear`,
+        because: [because(`${heat.what} ${heat.asked_c} °C`, heat.claim), because(`hottest point ${hottest_c} °C`)],
+        sources: sourcesOf(heat.claim),
+      },
+    ]
+  })
+}

@@ -1,0 +1,125 @@
+import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
+import { short } from '#engine/units/round.ts'
+import type { Check } from './check.ts'
+import { because, nameOf, sourcesOf } from './say.ts'
+
+const ALLERGENS: Record<string, string> = {
+  'tree-nut': 'tree nut',
+  peanut: 'peanut',
+  soya: 'soya',
+  sesame: 'sesame',
+  'wheat-gluten': 'wheat',
+  milk: 'milk',
+  'lanolin-derived': 'wool wax',
+  'bee-derived': 'bee products',
+}
+
+/** rule:allergen-source. A note: which allergy to ask about. */
+export const allergenSource: Check = ({ lines }) =>
+  lines.flatMap(({ subject }) => {
+    const found = Object.entries(ALLERGENS).filter(([id]) => subject.classes.has(id))
+    if (found.length === 0) return []
+    return [
+      {
+        about: [subject.id],
+        message: `${nameOf(subject)} comes from ${found.map(([, name]) => name).join(', ')}: ask about allergies and say so on the label`,
+        because: [because(found.map(([id]) => id).join(', '))],
+        sources: [subject.classProvenance.source],
+      },
+    ]
+  })
+
+/** rule:phototoxic */
+export const phototoxic: Check = ({ lines, formula }) => {
+  if (formula.product !== 'leave-on') return []
+  return lines.flatMap(({ subject, share_percent }) => {
+    const limit = rangeOfProperty(subject, 'phototoxic_max_percent')?.max
+    const claim = usedClaim(subject, 'phototoxic_max_percent')
+    const near = limit !== undefined && share_percent > limit
+    const unknown = limit === undefined && subject.classes.has('phototoxic')
+    if (!near && !unknown) return []
+    return [
+      {
+        about: [subject.id],
+        message: near
+          ? `${nameOf(subject)} makes skin react to sunlight above about ${short(limit)} % in products left on; here are ${short(share_percent)} %`
+          : `${nameOf(subject)} can make skin react to sunlight; from which level is not recorded`,
+        remedy: 'Take a distilled or furocoumarin-free oil, or keep it out of sun-exposed products',
+        because: [because('phototoxic', claim), because('left on the skin')],
+        sources: sourcesOf(claim ?? subject.classProvenance),
+      },
+    ]
+  })
+}
+
+/** rule:small-children */
+export const smallChildren: Check = ({ lines, areas }) => {
+  if (!areas?.includes('under-3')) return []
+  return lines
+    .filter(({ subject }) => subject.classes.has('infant-airway-risk'))
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `${nameOf(subject)} near an infant's nose can stop the breath (menthol, camphor or cineole)`,
+      remedy: 'Leave products for children under 3 unscented',
+      because: [because('rich in menthol, camphor or cineole'), because('made for children under 3')],
+      sources: [subject.classProvenance.source],
+    }))
+}
+
+const SENSITIVE = ['eye', 'lip', 'intimate', 'under-3'] as const
+
+/** rule:irritant-here */
+export const irritantHere: Check = ({ lines, areas, formula }) => {
+  const where = SENSITIVE.filter((area) => areas?.includes(area))
+  return lines.flatMap(({ subject, share_percent }) => {
+    const sensitiser = subject.classes.has('known-sensitiser') && (formula.product === 'leave-on' || where.length > 0)
+    const irritant = (subject.classes.has('skin-irritant') || subject.classes.has('eye-irritant')) && where.length > 0
+    const strongScent = subject.allRoles.has('essential-oil') && share_percent > 2 && formula.product === 'leave-on'
+    if (!sensitiser && !irritant && !strongScent) return []
+    return [
+      {
+        about: [subject.id],
+        message: strongScent
+          ? `${short(share_percent)} % of ${nameOf(subject)} left on the skin is more than skin bears`
+          : `${nameOf(subject)} is a known ${sensitiser ? 'sensitiser' : 'irritant'}${where.length > 0 ? ` (${where.join(', ')})` : ''}`,
+        remedy: 'Lower it or leave it out',
+        because: [because(sensitiser ? 'known sensitiser' : 'irritant')],
+        sources: [subject.classProvenance.source],
+      },
+    ]
+  })
+}
+
+/** rule:handle-with-care: the usual cautions of the bench, where the danger is. */
+export const handleWithCare: Check = ({ lines }) =>
+  lines.flatMap(({ subject }) => {
+    const corrosive =
+      subject.classes.has('corrosive') || subject.classes.has('strong-base') || subject.classes.has('strong-acid')
+    const dust = subject.classes.has('dust-hazard')
+    if (!corrosive && !dust) return []
+    return [
+      {
+        about: [subject.id],
+        message: corrosive
+          ? `${nameOf(subject)} burns skin and eyes as supplied`
+          : `Do not breathe in the dust of ${nameOf(subject)}`,
+        remedy: corrosive
+          ? 'Gloves and goggles; add it to water, never water to it; keep away from children'
+          : 'Wear a dust mask while weighing; wet it gently',
+        because: [because(corrosive ? 'corrosive' : 'fine powder')],
+        sources: [subject.classProvenance.source],
+      },
+    ]
+  })
+
+/** rule:brings-germs */
+export const bringsGerms: Check = ({ lines }) =>
+  lines
+    .filter(({ subject, share_percent }) => subject.classes.has('germ-load') && share_percent >= 1)
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `${nameOf(subject)} brings its own germs or food for germs`,
+      remedy: 'Buy it preserved and fresh, keep it cold, and do not lower the preservative',
+      because: [because('plant water, juice or powder')],
+      sources: [subject.classProvenance.source],
+    }))

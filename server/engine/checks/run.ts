@@ -1,0 +1,29 @@
+import type { FormulaContext } from '#engine/formula/context.ts'
+import type { Finding, Verdict } from '#engine/model/finding.ts'
+import { CHECKS } from './index.ts'
+
+const ORDER = { stop: 0, warn: 1, unknown: 2, note: 3 } as const
+const CHECK_LIST = Object.entries(CHECKS)
+
+const key = (finding: Finding): string => `${finding.rule} ${finding.about.join(' ')}`
+
+/** One rule on one formula. */
+export function runRule(id: string, context: FormulaContext): Finding[] {
+  const severity = context.world.knowledge.rules.get(id)?.severity ?? 'warn'
+  return (CHECKS[id]?.(context) ?? []).map((hit) => ({ rule: id, ...hit, severity: hit.severity ?? severity }))
+}
+
+/** All rules on one formula; worst first, ties by rule and subject, so that one question has one answer. */
+export function runChecks(context: FormulaContext): Finding[] {
+  return CHECK_LIST.flatMap(([id]) => runRule(id, context)).sort(
+    (a, b) => ORDER[a.severity] - ORDER[b.severity] || (key(a) < key(b) ? -1 : 1),
+  )
+}
+
+/** Unknown never turns into clear. */
+export function verdictOf(findings: readonly Finding[]): Verdict {
+  const has = (severity: Finding['severity']) => findings.some((finding) => finding.severity === severity)
+  if (has('stop')) return 'stop'
+  if (has('unknown')) return 'not-known'
+  return has('warn') ? 'attention' : 'clear'
+}

@@ -1,0 +1,43 @@
+import type {
+  ClassClash,
+  Ingredient,
+  IngredientClass,
+  Limit,
+  Problem,
+  PropertySpec,
+  Role,
+  Rule,
+  Source,
+} from '#engine/model/records.ts'
+import type { NameIndex } from './name-index.ts'
+import type { InventoryRow } from './raw.ts'
+
+/** One substance whose presence must be declared on the label. */
+export interface DeclaredAllergen {
+  label: string
+  members: string[]
+  leave_on_percent: number
+  rinse_off_percent: number
+  source: string
+  locator: string
+}
+
+/** Everything the engine knows, read-only. */
+export interface Knowledge {
+  /** hash of the data */
+  version: string
+  ingredients: ReadonlyMap<string, Ingredient>
+  inventory: ReadonlyMap<string, InventoryRow>
+  roles: ReadonlyMap<string, Role>
+  classes: ReadonlyMap<string, IngredientClass>
+  properties: ReadonlyMap<string, PropertySpec>
+  clashes: readonly ClassClash[]
+  limits: readonly Limit[]
+  rules: ReadonlyMap<string, Rule>
+  sources: ReadonlyMap<string, Source>
+  allergens: readonly DeclaredAllergen[]
+  /** former or second id of a substance → id of its record */
+  aliases: ReadonlyMap<string, string>
+  names: NameIndex
+  problems: readonly Problem[]
+}

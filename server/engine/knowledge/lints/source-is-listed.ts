@@ -1,0 +1,31 @@
+import type { Lint } from './lint.ts'
+import { objectsIn } from './walk.ts'
+
+/** Words that stand for "no printed source"; they are shown to the reader as that. */
+export const UNPRINTED = new Set(['practice', 'memory', 'inv', 'derived'])
+const ACCESS = new Set(['read', 'secondary', 'memory', 'common-practice'])
+
+/** Guards against a value whose source nobody can look up. */
+export const sourceIsListed: Lint = (raw, { sources }) => {
+  const known = (id: string) => UNPRINTED.has(id) || sources.has(id)
+  const inRecords = [...raw.ingredients, ...raw.limits, raw.clashes].flatMap(({ path, data }) =>
+    [...objectsIn(data, path)].flatMap(({ path: at, object }) => {
+      const named = typeof object['source'] === 'string' ? object['source'].split(/\s*;\s*/) : []
+      const problems = named
+        .filter((id) => !known(id))
+        .map((id) => ({ path: at, message: `${id} is in no list of sources; add it there or correct the id` }))
+      const access = object['access']
+      if (access !== undefined && !ACCESS.has(String(access)))
+        problems.push({ path: at, message: `access ${String(access)} is not a known word` })
+      return problems
+    }),
+  )
+  const inTables = raw.tables.flatMap((table) =>
+    table.rows.flatMap((row, index) =>
+      row['source_id'] === undefined || row['source_id'].split(/\s*;\s*/).every(known)
+        ? []
+        : [{ path: `${table.path}:${index + 2}`, message: `${row['source_id']} is in no list of sources` }],
+    ),
+  )
+  return [...inRecords, ...inTables]
+}

@@ -1,0 +1,36 @@
+/** What the loader hands over: parsed files, nothing interpreted yet. */
+export interface RawFile {
+  /** path below graph-data, for fault messages */
+  path: string
+  data: unknown
+}
+
+export interface RawTable {
+  path: string
+  rows: Record<string, string>[]
+}
+
+export interface RawData {
+  /** hash of all files, hex */
+  version: string
+  roles: RawFile
+  classes: RawFile
+  properties: RawFile
+  clashes: RawFile
+  relations: RawFile
+  ingredients: RawFile[]
+  limits: RawFile[]
+  rules: RawFile[]
+  allergens: RawFile[]
+  tables: RawTable[]
+  sources: RawTable[]
+  inventory: InventoryRow[]
+}
+
+/** One name of the open inventory of cosmetic ingredients. */
+export interface InventoryRow {
+  id: string
+  inci: string
+  cas: string[]
+  functions: string[]
+}

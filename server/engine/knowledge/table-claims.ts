@@ -1,0 +1,70 @@
+import type { Claim, Provenance } from '#engine/model/records.ts'
+import type { RawTable } from './raw.ts'
+import { idOf } from './slug.ts'
+
+/** Property of a published table → property of the records. What is not named here is kept under its own name, to be read by people. */
+const SAME_AS: Record<string, { property: string; unit?: string }> = {
+  heat_max: { property: 'heat_max_c' },
+  heat_min: { property: 'heat_min_c' },
+  active_matter: { property: 'active_percent', unit: '%' },
+  ethanol_tolerance: { property: 'ethanol_max_percent', unit: '%' },
+  ph: { property: 'ph_supplied', unit: 'pH' },
+  viscosity: { property: 'viscosity_mpa_s', unit: 'mPa.s' },
+  osi_110c: { property: 'oxidation_h' },
+}
+
+/** Properties that a table may state in words; the record's own words decide, these are shown beside them. */
+const IN_WORDS = new Set(['phase', 'charge', 'role', 'form', 'solubility', 'electrolyte', 'spectrum'])
+
+const number = (text: string | undefined): number | undefined =>
+  text === undefined || text.trim() === '' || Number.isNaN(Number(text)) ? undefined : Number(text)
+
+function propertyOf(name: string, unit: string): string {
+  const same = SAME_AS[name.toLowerCase()]
+  if (same && (same.unit === undefined || same.unit === unit)) return same.property
+  return IN_WORDS.has(name) ? `${name}_in_words` : name
+}
+
+const kindOf = (access: string): Provenance['kind'] =>
+  access === 'read' || access === 'secondary' ? 'assertion' : 'rule-of-thumb'
+
+/** One row of a long table (one property of one substance in one source) as a claim. */
+function claimOfRow(row: Record<string, string>, table: string, index: number): Claim | null {
+  const property = propertyOf(row['property'] ?? '', row['unit'] ?? '')
+  const min = number(row['min'])
+  const max = number(row['max'])
+  const text = row['value_text']?.trim()
+  if (min === undefined && max === undefined && !text) return null
+  return {
+    id: `${table}/${index}`,
+    property,
+    ...(min !== undefined && { min }),
+    ...(max !== undefined && { max }),
+    ...(text && { is: text }),
+    unit: row['unit'] ?? '',
+    kind: kindOf(row['access'] ?? ''),
+    source: row['source_id'] ?? '',
+    locator: row['locator'] ?? `table ${table}, row ${index + 2}`,
+    access: row['access'] as Claim['access'],
+    date: '2026-11-25',
+    ...(row['conditions'] && { conditions: row['conditions'] }),
+    ...(row['note'] && { note: row['note'] }),
+    used: false,
+  }
+}
+
+/** Claims of all long tables by ingredient id. A table qualifies by having the columns inci, property and access. */
+export function tableClaims(tables: readonly RawTable[]): Map<string, Claim[]> {
+  const byIngredient = new Map<string, Claim[]>()
+  for (const table of tables) {
+    const name = table.path.replace(/^.*\//, '').replace(/\.tsv$/, '')
+    table.rows.forEach((row, index) => {
+      if (!row['inci'] || !row['property'] || !row['access']) return
+      const claim = claimOfRow(row, name, index)
+      if (!claim) return
+      const id = idOf(row['inci'])
+      byIngredient.set(id, [...(byIngredient.get(id) ?? []), claim])
+    })
+  }
+  return byIngredient
+}

@@ -1,0 +1,206 @@
+import type { Claim, Provenance } from './claim.ts'
+import type { Area, Form, Id } from './formula.ts'
+import type { Finding, Severity } from './finding.ts'
+import type { Range } from '#engine/units/range.ts'
+
+export type RoleId = string
+export type ClassId = string
+export type Tier = 'full' | 'short' | 'inventory'
+
+/** Circumstances in which a statement holds; all that are given must hold. `with`/`without`: id, class:x or role:x. */
+export interface When {
+  with?: string[]
+  without?: string[]
+  form?: Form[]
+  product?: 'leave-on' | 'rinse-off'
+  areas?: Area[]
+  min_percent?: number
+  max_percent?: number
+  ph?: Range
+}
+
+export interface Level extends Range {
+  typical?: number
+}
+
+export interface PlaysRole extends Provenance {
+  role: RoleId
+  level_percent?: Level
+  when?: When
+}
+
+export interface Relation extends Provenance {
+  /** id, class:x or role:x */
+  with: string
+  says: string
+  mechanism?: string
+  severity?: 'breaks' | 'weakens' | 'poor'
+  ph?: Range
+  min_percent?: number
+}
+
+export interface Need extends Provenance {
+  any_of: string[]
+  need: string
+  says: string
+  when?: When
+}
+
+export interface StandsFor extends Provenance {
+  for: string
+  ratio?: number
+  grade?: 'good' | 'workable'
+  when?: When
+  says: string
+}
+
+export interface NotFor extends Provenance {
+  for: string
+  why?: string
+  says: string
+}
+
+export interface Part {
+  ingredient: Id
+  share_percent: number
+}
+
+export type NameKind = 'exact' | 'broad' | 'narrow' | 'former' | 'foreign'
+
+/** An ingredient as the engine reads it: provenance filled in, claims by property, the used one first. */
+export interface Ingredient {
+  id: Id
+  inci: string
+  tier: Tier
+  cas: string[]
+  names: Record<NameKind, string[]>
+  classes: ReadonlySet<ClassId>
+  classProvenance: Provenance
+  roles: PlaysRole[]
+  facts: ReadonlyMap<string, Claim[]>
+  madeOf: Part[]
+  clashes: Relation[]
+  needs: Need[]
+  boostedBy: Relation[]
+  inactivatedBy: Relation[]
+  standsFor: StandsFor[]
+  notFor: NotFor[]
+  cautions: string[]
+}
+
+export interface Must {
+  property?: string
+  word?: string
+  class?: ClassId
+  one_of?: string[]
+  why: string
+}
+
+export interface Criterion {
+  by: 'number' | 'class' | 'word' | 'profile' | 'spectrum'
+  property?: string
+  group?: string
+  scale?: number
+  weight: number
+  why: string
+}
+
+export type DoseBasis = 'same' | 'active-matter' | 'equivalents' | 'strength' | 'own-level'
+
+export interface SwapSpec {
+  scope: RoleId
+  dose: DoseBasis
+  lost: 'fine' | 'workable' | 'no'
+  must: Must[]
+  criteria: Criterion[]
+  irreplaceable?: string
+}
+
+export interface Role {
+  id: RoleId
+  label: string
+  says: string
+  broader?: RoleId
+  phase: string
+  confusedWith: RoleId[]
+  swap: SwapSpec
+}
+
+export interface IngredientClass {
+  id: ClassId
+  group: string
+  says: string
+}
+
+export interface PropertySpec {
+  id: string
+  kind: 'range' | 'one-of' | 'spectrum' | 'profile'
+  unit: string
+  words: string[]
+  says: string
+}
+
+/** Two classes (or class and id) that do not go together. */
+export interface ClassClash extends Provenance {
+  id: string
+  between: [string, string]
+  mechanism: string
+  severity: 'breaks' | 'weakens' | 'poor'
+  says: string
+  min_percent?: number
+  ph?: Range
+  unless?: When
+}
+
+export interface LimitRow extends Omit<Provenance, 'kind' | 'date'> {
+  scope: { product?: 'leave-on' | 'rinse-off'; areas?: Area[]; not_areas?: Area[]; form?: string[]; only?: string }
+  max_percent?: number
+  prohibited?: boolean
+  ph?: Range
+  condition?: string
+  warning?: string
+  warning_above_percent?: number
+  applies_from?: string
+  older_stock_until?: string
+  note?: string
+}
+
+export interface Limit {
+  id: string
+  market: 'eu' | 'us'
+  act: string
+  entry: string
+  title: string
+  kind: 'law' | 'opinion'
+  basis?: string
+  members: Record<Id, number>
+  memberClasses: ClassId[]
+  use: string
+  rows: LimitRow[]
+  date: string
+}
+
+/** A rule as data: why it exists and how it bears on a swap; its code is the check of the same name. */
+export interface Rule {
+  id: string
+  title: string
+  why: string
+  severity: Severity
+  /** refuse: a stand-in that makes it fire anew is refused; cost: it only loses rank; silent: it is only reported */
+  swap: 'refuse' | 'cost' | 'silent'
+  cost?: number
+  status: string
+  fires: unknown[]
+  silent: unknown[]
+}
+
+export interface Source {
+  id: string
+  title: string
+  locator: string
+  grade: string
+  note: string
+}
+
+export type Problem = { path: string; message: string }
+export type { Claim, Finding, Provenance }
