@@ -54,8 +54,16 @@ export function loadRaw(root: string): RawData {
     tables: namesIn(root, 'tables', /\.tsv$/),
     sources: namesIn(root, 'sources', /\.(tsv|csv)$/),
   }
-  const single = ['roles.yaml', 'classes.yaml', 'properties.yaml', 'clashes.yaml', 'relations.yaml'] as const
-  const [roles, classes, properties, clashes, relations] = single.map((path) => readYaml(root, path)) as [
+  const single = [
+    'roles.yaml',
+    'classes.yaml',
+    'properties.yaml',
+    'clashes.yaml',
+    'relations.yaml',
+    'names.yaml',
+  ] as const
+  const [roles, classes, properties, clashes, relations, names] = single.map((path) => readYaml(root, path)) as [
+    RawFile,
     RawFile,
     RawFile,
     RawFile,
@@ -72,6 +80,7 @@ export function loadRaw(root: string): RawData {
     properties,
     clashes,
     relations,
+    names,
     ingredients: all(folders.ingredients),
     limits: all(folders.limits),
     rules: all(folders.rules),

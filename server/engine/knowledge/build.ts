@@ -10,6 +10,7 @@ import { lintRawRecords } from './lints/index.ts'
 import { buildNameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
 import { tableClaims } from './table-claims.ts'
+import { expandWords } from './word-data.ts'
 
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
@@ -97,6 +98,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
     properties,
     sources: sourcesOf(raw),
   }
+  const words = expandWords(raw.names)
   const problems: Problem[] = lintRawRecords(raw, { ...vocabulary, inventory })
   return {
     version: raw.version,
@@ -108,7 +110,8 @@ export function buildKnowledge(raw: RawData): Knowledge {
     rules: new Map(raw.rules.map(expandRule).map((rule) => [rule.id, rule])),
     allergens: allergenRows.map(allergenOf),
     aliases,
-    names: buildNameIndex(ingredients, inventory.values(), aliases),
+    names: buildNameIndex(ingredients, inventory.values(), aliases, words.names),
+    words,
     problems,
   }
 }

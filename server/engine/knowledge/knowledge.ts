@@ -11,6 +11,7 @@ import type {
 } from '#engine/model/records.ts'
 import type { NameIndex } from './name-index.ts'
 import type { InventoryRow } from './raw.ts'
+import type { WordData } from './word-data.ts'
 
 /** One substance whose presence must be declared on the label. */
 export interface DeclaredAllergen {
@@ -39,5 +40,6 @@ export interface Knowledge {
   /** former or second id of a substance → id of its record */
   aliases: ReadonlyMap<string, string>
   names: NameIndex
+  words: WordData
   problems: readonly Problem[]
 }

@@ -1,5 +1,8 @@
 import type { Ingredient, NameKind } from '#engine/model/records.ts'
+import { normalName } from './normal-name.ts'
 import type { InventoryRow } from './raw.ts'
+
+export { normalName } from './normal-name.ts'
 
 /** How a text came to point at an ingredient. */
 export type NameWhy = 'inci' | 'cas' | NameKind
@@ -14,33 +17,26 @@ export interface NameIndex {
   byName: ReadonlyMap<string, NameHit[]>
 }
 
-/** Normal form: lower case, accents off, marks and spaces folded to one space. */
-export function normalName(text: string): string {
-  return text
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .toLowerCase()
-    .replace(/ß/g, 'ss')
-    .replace(/['’`´]/g, '')
-    .replace(/[^a-z0-9%+]+/g, ' ')
-    .replace(/(\d) (?=\d)/g, '$1 ')
-    .trim()
-}
-
 /** "Xanthan (de)" carries its language in brackets; the name is what stands before. */
 const plain = (name: string): string => name.replace(/\s*\((?:[a-z]{2})\)\s*$/, '')
 
+/** "BUTYROSPERMUM PARKII (SHEA) BUTTER" is read without what stands in brackets too. */
+const withoutBrackets = (name: string): string => name.replace(/\s*\([^()]*\)\s*/g, ' ').trim()
+
+/** @param extra names of inventory entries that have no record of their own, by id */
 export function buildNameIndex(
   ingredients: Iterable<Ingredient>,
   inventory: Iterable<InventoryRow>,
   aliases: ReadonlyMap<string, string>,
+  extra: ReadonlyMap<string, readonly string[]> = new Map(),
 ): NameIndex {
   const byName = new Map<string, NameHit[]>()
   const add = (text: string, id: string, why: NameWhy) => {
     const key = normalName(plain(text))
     if (key === '') return
-    const hits = byName.get(key) ?? []
-    if (!hits.some((hit) => hit.id === id && hit.why === why)) byName.set(key, [...hits, { id, why }])
+    const hits = byName.get(key)
+    if (!hits) byName.set(key, [{ id, why }])
+    else if (!hits.some((hit) => hit.id === id && hit.why === why)) hits.push({ id, why })
   }
   for (const ingredient of ingredients) {
     add(ingredient.inci, ingredient.id, 'inci')
@@ -48,13 +44,19 @@ export function buildNameIndex(
     add(ingredient.inci.replace(/\s*\(and\)\s*/gi, ' and '), ingredient.id, 'inci')
     for (const cas of ingredient.cas) add(cas, ingredient.id, 'cas')
     for (const [kind, names] of Object.entries(ingredient.names)) {
-      for (const name of names) add(name, ingredient.id, kind as NameKind)
+      for (const name of names) {
+        add(name, ingredient.id, kind as NameKind)
+        if (kind === 'exact' && name.includes('(')) add(withoutBrackets(plain(name)), ingredient.id, 'narrow')
+      }
     }
   }
   for (const row of inventory) {
     const id = aliases.get(row.id) ?? row.id
     add(row.inci, id, 'inci')
     for (const cas of row.cas) add(cas, id, 'cas')
+  }
+  for (const [id, names] of extra) {
+    for (const name of names) add(name, aliases.get(id) ?? id, 'exact')
   }
   return { byName }
 }

@@ -18,6 +18,8 @@ export interface RawData {
   properties: RawFile
   clashes: RawFile
   relations: RawFile
+  /** what people type: everyday words, names of other languages */
+  names: RawFile
   ingredients: RawFile[]
   limits: RawFile[]
   rules: RawFile[]

@@ -1,0 +1,98 @@
+import { finderOf } from '#engine/knowledge/find-names.ts'
+import type { NameFinder } from '#engine/knowledge/find-names.ts'
+import { wordBag } from '#engine/knowledge/normal-name.ts'
+import { usualOf } from './reading.ts'
+import type { Reading } from './reading.ts'
+import type { World } from './world.ts'
+
+/** Parts of a plant: a name without them means the usual part, when only one is known. */
+const PLANT_PARTS = new Set(
+  'seed fruit kernel leaf flower herb bran germ nut peel root bark wood bud stem rhizome bulb berry needle'.split(' '),
+)
+/** What is made of a plant; a name that ends so says what it is. */
+const MADE = new Set('oil butter extract water wax cera juice powder starch gum flour resin protein'.split(' '))
+
+const MOST = 8
+
+function firstAt(sorted: readonly string[], text: string): number {
+  let low = 0
+  let high = sorted.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((sorted[middle] ?? '') < text) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
+/** Names that begin as typed. */
+function beginningWith(finder: NameFinder, text: string): string[] {
+  const out: string[] = []
+  for (let at = firstAt(finder.sorted, text); at < finder.sorted.length && out.length < 400; at++) {
+    const name = finder.sorted[at] ?? ''
+    if (!name.startsWith(text)) break
+    out.push(name)
+  }
+  return out
+}
+
+const idsOf = (finder: NameFinder, names: readonly string[]): string[] => [
+  ...new Set(names.flatMap((name) => (finder.byName.get(name) ?? []).map((hit) => hit.id))),
+]
+
+/** "behentrimonium metho": the last word breaks off, the number of words is the same. */
+function completed(finder: NameFinder, key: string): string | null {
+  const words = key.split(' ').length
+  if (words < 2 || (key.split(' ').at(-1)?.length ?? 0) < 4) return null
+  const ids = idsOf(
+    finder,
+    beginningWith(finder, key).filter((name) => name.split(' ').length === words),
+  )
+  return ids.length === 1 ? (ids[0] ?? null) : null
+}
+
+/** Names that hold all words typed. */
+function holding(finder: NameFinder, words: readonly string[]): string[] {
+  const lists = words.map((word) => finder.byWord.get(word) ?? [])
+  const shortest = [...lists].sort((a, b) => a.length - b.length)[0] ?? []
+  return shortest.filter((name) => {
+    const bag = new Set(wordBag(name).split(' '))
+    return words.every((word) => bag.has(word))
+  })
+}
+
+/** "Vitis vinifera oil": only the plant part is missing, and one part alone is known. */
+function withPart(finder: NameFinder, words: readonly string[], names: readonly string[]): string | null {
+  if (words.length < 2 || !words.some((word) => MADE.has(word))) return null
+  const fitting = names.filter((name) =>
+    wordBag(name)
+      .split(' ')
+      .every((word) => words.includes(word) || PLANT_PARTS.has(word)),
+  )
+  const ids = idsOf(finder, fitting)
+  return ids.length === 1 ? (ids[0] ?? null) : null
+}
+
+/** Reads a name of which a word is missing or breaks off. A question unless only one name fits. */
+export function readPartial(world: World, key: string): Reading | null {
+  const finder = finderOf(world.knowledge)
+  const whole = completed(finder, key)
+  if (whole !== null) return { kind: 'found', id: whole, note: 'the last word is cut short' }
+  const words = wordBag(key)
+    .split(' ')
+    .filter((word) => word !== '')
+  if (words.length === 0) return null
+  const names = holding(finder, words)
+  const part = withPart(finder, words, names)
+  if (part !== null) return { kind: 'found', id: part, note: 'the plant part is taken from the only name that fits' }
+  const begun = key.length >= 4 && words.length <= 2 ? beginningWith(finder, key) : []
+  const length = (id: string) => id.length
+  const ids = [...new Set([...idsOf(finder, names), ...idsOf(finder, begun)])]
+    .sort(
+      (a, b) => usualOf(world.knowledge, b) - usualOf(world.knowledge, a) || length(a) - length(b) || (a < b ? -1 : 1),
+    )
+    .slice(0, MOST)
+  if (ids.length === 0) return null
+  const why = 'holds the words typed; a word is missing'
+  return { kind: 'ask', choices: ids.map((id) => ({ id, score: 0.6, why })), note: 'a word seems to be missing' }
+}

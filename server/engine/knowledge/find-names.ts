@@ -1,0 +1,74 @@
+import type { Knowledge } from './knowledge.ts'
+import type { NameHit } from './name-index.ts'
+import { soundOf, squashed, wordBag } from './normal-name.ts'
+import { buildNearNames } from './near-names.ts'
+import type { NearNames } from './near-names.ts'
+
+/** Looser keys of every name, each pointing at what the name may mean. Built once for a body of knowledge. */
+export interface NameFinder {
+  byName: ReadonlyMap<string, readonly NameHit[]>
+  bySquash: ReadonlyMap<string, readonly NameHit[]>
+  byBag: ReadonlyMap<string, readonly NameHit[]>
+  /** words in alphabetic order, spelt by sound */
+  bySound: ReadonlyMap<string, readonly NameHit[]>
+  /** all normal names in order, for completing a beginning */
+  sorted: readonly string[]
+  /** word → names that hold it */
+  byWord: ReadonlyMap<string, readonly string[]>
+  near: NearNames
+}
+
+type Hits = Map<string, readonly NameHit[]>
+
+function addTo(map: Hits, key: string, hits: readonly NameHit[]): void {
+  if (key === '') return
+  const known = map.get(key)
+  if (known === hits) return
+  map.set(key, known ? [...known, ...hits.filter((hit) => !known.some((k) => k.id === hit.id))] : hits)
+}
+
+/** Alphabetic order would mix up which number belongs to which word. */
+const hasOneNumber = (bag: string): boolean => (bag.match(/\d+/g) ?? []).length < 2
+
+export function soundBag(bag: string): string {
+  return bag
+    .split(' ')
+    .map((word) => (/\d/.test(word) ? word : soundOf(word)))
+    .sort()
+    .join(' ')
+}
+
+function buildFinder({ names }: Knowledge): NameFinder {
+  const bySquash: Hits = new Map()
+  const byBag: Hits = new Map()
+  const bySound: Hits = new Map()
+  const byWord = new Map<string, string[]>()
+  for (const [name, all] of names.byName) {
+    if (/^[\d ]+$/.test(name)) continue // CAS numbers are looked up as they are
+    const hits = all.filter((hit) => hit.why !== 'cas')
+    if (hits.length === 0) continue
+    addTo(bySquash, squashed(name), hits)
+    const bag = wordBag(name)
+    if (hasOneNumber(bag)) {
+      addTo(byBag, bag, hits)
+      addTo(bySound, soundBag(bag), hits)
+    }
+    for (const word of new Set(bag.split(' '))) {
+      const list = byWord.get(word)
+      if (list) list.push(name)
+      else byWord.set(word, [name])
+    }
+  }
+  const sorted = [...names.byName.keys()].filter((name) => /[a-z]/.test(name)).sort()
+  return { byName: names.byName, bySquash, byBag, bySound, sorted, byWord, near: buildNearNames(sorted) }
+}
+
+const finders = new WeakMap<Knowledge, NameFinder>()
+
+export function finderOf(knowledge: Knowledge): NameFinder {
+  const known = finders.get(knowledge)
+  if (known) return known
+  const made = buildFinder(knowledge)
+  finders.set(knowledge, made)
+  return made
+}

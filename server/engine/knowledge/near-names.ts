@@ -1,0 +1,99 @@
+import { likeness } from './edit-distance.ts'
+import { soundOf, squashed, wordBag } from './normal-name.ts'
+
+export interface NearName {
+  name: string
+  /** likeness 0..1 */
+  score: number
+}
+
+export interface NearNames {
+  /** names like the text, the likest first */
+  search(normal: string): NearName[]
+}
+
+const CANDIDATES = 50
+const BASE = 37
+
+/** Text as the index sees it: by sound, no spaces, so that spacing and mishearing cost little. */
+const indexed = (normal: string): string => squashed(soundOf(squashed(normal)))
+
+function codeOf(text: string, at: number): number {
+  let code = 0
+  for (let i = at; i < at + 3; i++) {
+    const letter = text.charCodeAt(i)
+    const digit = Number.isNaN(letter) ? 0 : letter >= 97 ? letter - 96 : letter >= 48 ? letter - 21 : 0
+    code = code * BASE + digit
+  }
+  return code
+}
+
+/** Codes of all runs of three letters, ends marked, each once. */
+function trigramsOf(text: string): Set<number> {
+  const padded = `  ${text} `
+  const out = new Set<number>()
+  for (let i = 0; i + 3 <= padded.length; i++) out.add(codeOf(padded, i))
+  return out
+}
+
+/** Names by their runs of three letters in one flat table: start of each run's list, then the lists. */
+export function buildNearNames(names: readonly string[]): NearNames {
+  const forms = names.map(indexed)
+  const sizes = new Uint16Array(names.length)
+  const starts = new Uint32Array(BASE ** 3 + 1)
+  const grams = forms.map(trigramsOf)
+  for (const [index, set] of grams.entries()) {
+    sizes[index] = set.size
+    for (const code of set) starts[code + 1] = (starts[code + 1] ?? 0) + 1
+  }
+  for (let i = 1; i < starts.length; i++) starts[i] = (starts[i] ?? 0) + (starts[i - 1] ?? 0)
+  const lists = new Uint32Array(starts[starts.length - 1] ?? 0)
+  const filled = starts.slice()
+  for (const [index, set] of grams.entries()) {
+    for (const code of set) {
+      const at = filled[code] ?? 0
+      lists[at] = index
+      filled[code] = at + 1
+    }
+  }
+  const shared = new Uint16Array(names.length)
+
+  const candidates = (text: string): number[] => {
+    shared.fill(0)
+    const set = trigramsOf(text)
+    for (const code of set) {
+      const end = starts[code + 1] ?? 0
+      for (let at = starts[code] ?? 0; at < end; at++) {
+        const index = lists[at] ?? 0
+        shared[index] = (shared[index] ?? 0) + 1
+      }
+    }
+    const scored: { index: number; dice: number }[] = []
+    for (let index = 0; index < shared.length; index++) {
+      const both = shared[index] ?? 0
+      if (both === 0) continue
+      const dice = (2 * both) / (set.size + (sizes[index] ?? 0))
+      if (dice >= 0.25) scored.push({ index, dice })
+    }
+    scored.sort((a, b) => b.dice - a.dice || a.index - b.index)
+    return scored.slice(0, CANDIDATES).map((one) => one.index)
+  }
+
+  return {
+    search(normal) {
+      const text = indexed(normal)
+      const flat = squashed(normal)
+      const bag = squashed(wordBag(normal))
+      const out = candidates(text).map((index) => {
+        const name = names[index] ?? ''
+        const score = Math.max(
+          likeness(flat, squashed(name)),
+          likeness(text, forms[index] ?? ''),
+          likeness(bag, squashed(wordBag(name))),
+        )
+        return { name, score }
+      })
+      return out.sort((a, b) => b.score - a.score || (a.name < b.name ? -1 : 1))
+    },
+  }
+}
