@@ -11,15 +11,22 @@ export function readCsv(path) {
   for (let i = 0; i < text.length; i++) {
     const c = text[i]
     if (quoted) {
-      if (c === '"' && text[i + 1] === '"') (cell += '"'), i++
-      else if (c === '"') quoted = false
+      if (c === '"' && text[i + 1] === '"') {
+        cell += '"'
+        i++
+      } else if (c === '"') quoted = false
       else cell += c
     } else if (c === '"') quoted = true
-    else if (c === ',') row.push(cell), (cell = '')
-    else if (c === '\n') row.push(cell), rows.push(row), (row = []), (cell = '')
-    else if (c !== '\r') cell += c
+    else if (c === ',' || c === '\n') {
+      row.push(cell)
+      cell = ''
+      if (c === '\n') {
+        rows.push(row)
+        row = []
+      }
+    } else if (c !== '\r') cell += c
   }
-  if (cell !== '' || row.length > 0) row.push(cell), rows.push(row)
+  if (cell !== '' || row.length > 0) rows.push([...row, cell])
   const [head, ...body] = rows
   return body.filter((r) => r.length > 1).map((r) => Object.fromEntries(head.map((name, i) => [name, r[i] ?? ''])))
 }

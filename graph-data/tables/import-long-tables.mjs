@@ -1,7 +1,7 @@
 // Import of the published values on windows, oils, emulsifiers, surfactants and melting points.
 // Usage: node graph-data/tables/import-long-tables.mjs FOLDER. Outputs are committed; nothing else reads FOLDER.
 // Every output row is one claim: inci, property, min, max, unit, conditions, value_text, source_id, locator, access, note.
-import { mkdirSync } from 'node:fs'
+import { mkdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { readCsv, writeTsv } from './csv.mjs'
@@ -70,3 +70,13 @@ const SOURCES = {
 for (const [name, path] of Object.entries(SOURCES)) {
   writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, read(path))
 }
+
+// Lists of sources that are written in other columns: one citation and one address a row.
+const CITED = { ph: 'ph/sources.csv', preservation: 'preservation/sources.csv' }
+for (const [name, path] of Object.entries(CITED)) {
+  const rows = read(path).map((r) => ({ ...r, title: r.citation, locator: r.address }))
+  writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, rows)
+}
+const published = JSON.parse(readFileSync(join(folder, 'formulation/published-cases.json'), 'utf8'))
+const formulation = Object.entries(published.sources).map(([source_id, title]) => ({ source_id, title }))
+writeTsv(join(here, '../sources/formulation.tsv'), SOURCE_COLUMNS, formulation)

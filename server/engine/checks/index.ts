@@ -18,6 +18,7 @@ import { lawCondition, lawPh, limitByLaw, limitComing } from './law.ts'
 import { levelHigh, levelLow } from './levels.ts'
 import { needMissing } from './need-missing.ts'
 import { allergenSource, bringsGerms, handleWithCare, irritantHere, phototoxic, smallChildren } from './people.ts'
+import { noCommonPh } from './no-common-ph.ts'
 import { phKeeps } from './ph-keeps.ts'
 import { phUnknown } from './ph-unknown.ts'
 import { phWorks } from './ph-works.ts'
@@ -52,6 +53,7 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   'liquid-in-bar': liquidInBar,
   'lye-balance': lyeBalanceRule,
   'need-missing': needMissing,
+  'no-common-ph': noCommonPh,
   'oil-without-emulsifier': oilWithoutEmulsifier,
   'ph-keeps': phKeeps,
   'ph-unknown': phUnknown,

@@ -135,7 +135,7 @@ function governing(limit: Limit, counted: Counted, context: FormulaContext, plac
 /** rule:limit-by-law. Bans and percentages of the market, summed over all forms that an entry counts together. */
 export const limitByLaw: Check = (context) =>
   limitsHere(context).flatMap(({ limit, counted }) =>
-    governing(limit, counted, context).map((found) => {
+    governing(limit, counted, context, context.placedOn).map((found) => {
       if (limit.kind === 'opinion')
         return hitOf(found, 'warn', `an expert opinion goes to ${textOf(found).replace('the limit is ', 'at most ')}`)
       if (found.fit === 'unknown') {
@@ -156,7 +156,7 @@ export const limitComing: Check = (context) =>
   limitsHere(context).flatMap(({ limit, counted }) =>
     limit.rows
       .filter(
-        (row) => isLimit(row) && row.applies_from !== undefined && fits(row, context) !== 'no' && breaks(row, counted),
+        (row) => isLimit(row) && notYet(row, context.placedOn) && fits(row, context) !== 'no' && breaks(row, counted),
       )
       .slice(0, 1)
       .map((row) =>

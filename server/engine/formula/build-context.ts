@@ -61,7 +61,7 @@ function rolesHere(subject: Subject, here: FormulaContext): RoleHere[] {
  * Works out what the rules ask of a formula. Lines of ingredients that the world does not know are left out; the
  * caller refuses them first.
  */
-export function buildContext(formula: Formula, world: World): FormulaContext {
+export function buildContext(formula: Formula, world: World, placedOn?: string): FormulaContext {
   const lines = linesOf(formula, world)
   const memo = new Map<string, RoleHere[]>()
   const context: FormulaContext = {
@@ -74,6 +74,7 @@ export function buildContext(formula: Formula, world: World): FormulaContext {
     ph: formula.ph,
     hottest_c: formula.hottest_c,
     areas: formula.areas,
+    placedOn,
     water_percent: waterPercent(lines, world),
     oil_percent: oilPercent(lines),
     surfactant_percent: surfactantPercent(lines, world),

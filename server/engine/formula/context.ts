@@ -37,6 +37,8 @@ export interface FormulaContext {
   ph: number | null
   hottest_c: number | null
   areas: readonly Area[] | undefined
+  /** day on which the goods reach the market, YYYY-MM-DD */
+  placedOn: string | undefined
   /** water-miscible liquid that is not active matter */
   water_percent: number
   /** oils, fats and waxes */

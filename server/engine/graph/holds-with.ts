@@ -1,39 +1,55 @@
 import { UndirectedGraph } from 'graphology'
-import { overlap } from '#engine/units/range.ts'
+import { overlap, rangeText } from '#engine/units/range.ts'
 import type { Range } from '#engine/units/range.ts'
 import { rangeOfProperty } from './subject.ts'
 import type { Subject } from './subject.ts'
 
-/** Edge between two ingredients that state a window: where both ends hold. Null: their windows do not meet. */
-export interface HoldsWithEdge {
-  ph: Range | null | undefined
-  heat_c: Range | null | undefined
+/**
+ * Where both ends of a pair hold. Ingredients with the same window share a node (2,000 ingredients have some hundred
+ * different windows), so an edge between two windows is the compatibility edge of every pair of ingredients in them.
+ */
+export interface HoldsWith {
+  graph: UndirectedGraph<{ window: Range }, { both: Range | null }>
+  /** ingredient id → node of its pH window and of its heat window */
+  nodes: ReadonlyMap<string, { ph?: string; heat?: string }>
+  /** pH range and temperature range [C] in which both keep: null where the windows do not meet, undefined where an end states none */
+  between(a: string, b: string): { ph: Range | null | undefined; heat_c: Range | null | undefined }
 }
 
-export type HoldsWith = UndirectedGraph<{ ph?: Range; heat_c?: Range }, HoldsWithEdge>
+type Graph = HoldsWith['graph']
 
-function heatWindow(subject: Subject): Range | undefined {
-  const max = rangeOfProperty(subject, 'heat_max_c')?.max
-  return max === undefined ? undefined : { max }
+function addWindow(graph: Graph, kind: 'ph' | 'heat', window: Range): string {
+  const key = `${kind} ${rangeText(window)}`
+  if (graph.hasNode(key)) return key
+  const others = graph.filterNodes((node) => node.startsWith(kind))
+  graph.addNode(key, { window })
+  for (const other of others)
+    graph.addEdge(key, other, { both: overlap(window, graph.getNodeAttribute(other, 'window')) })
+  return key
 }
 
-/** Everything dissolves or swells in the water phase: only there does a pH window bear on a neighbour. */
 export function buildHoldsWith(subjects: readonly Subject[]): HoldsWith {
-  const graph: HoldsWith = new UndirectedGraph()
+  const graph: Graph = new UndirectedGraph()
+  const nodes = new Map<string, { ph?: string; heat?: string }>()
   for (const subject of subjects) {
     const ph = rangeOfProperty(subject, 'ph_stability')
-    const heat_c = heatWindow(subject)
-    if (ph || heat_c) graph.addNode(subject.id, { ...(ph && { ph }), ...(heat_c && { heat_c }) })
+    const max = rangeOfProperty(subject, 'heat_max_c')?.max
+    if (!ph && max === undefined) continue
+    nodes.set(subject.id, {
+      ...(ph && { ph: addWindow(graph, 'ph', ph) }),
+      ...(max !== undefined && { heat: addWindow(graph, 'heat', { max }) }),
+    })
   }
-  const nodes = graph.mapNodes((id, attributes) => ({ id, ...attributes }))
-  nodes.forEach((a, index) => {
-    for (const b of nodes.slice(index + 1)) {
-      if (!(a.ph && b.ph)) continue
-      graph.addEdge(a.id, b.id, {
-        ph: overlap(a.ph, b.ph),
-        heat_c: a.heat_c && b.heat_c ? overlap(a.heat_c, b.heat_c) : undefined,
-      })
-    }
-  })
-  return graph
+  const both = (a: string | undefined, b: string | undefined): Range | null | undefined => {
+    if (a === undefined || b === undefined) return undefined
+    return a === b ? graph.getNodeAttribute(a, 'window') : graph.getEdgeAttribute(a, b, 'both')
+  }
+  return {
+    graph,
+    nodes,
+    between: (a, b) => ({
+      ph: both(nodes.get(a)?.ph, nodes.get(b)?.ph),
+      heat_c: both(nodes.get(a)?.heat, nodes.get(b)?.heat),
+    }),
+  }
 }

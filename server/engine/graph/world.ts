@@ -1,10 +1,7 @@
-import type { Ingredient } from '#engine/model/records.ts'
 import type { Knowledge } from '#engine/knowledge/knowledge.ts'
-import { matches } from '#engine/knowledge/selector.ts'
 import { buildRoleGraph } from './build-graph.ts'
 import type { RoleGraph } from './build-graph.ts'
-import { deriveFromInventory } from './derive-from-inventory.ts'
-import { deriveBlend } from './derive-blend.ts'
+import { createFinder } from './finder.ts'
 import { buildHoldsWith } from './holds-with.ts'
 import type { HoldsWith } from './holds-with.ts'
 import { buildRoleTree } from './role-tree.ts'
@@ -23,70 +20,33 @@ export interface World {
   subjects: readonly Subject[]
   /** recorded ingredients that play this role or a narrower one, by id */
   players(role: string): readonly Subject[]
+  /** recorded ingredients that say they stand in for this one, by its id or one of its classes */
+  standInsFor(subject: Subject): readonly { stand: Subject; claim: Subject['standsFor'][number] }[]
 }
-
-const partsKey = (id: string): string => id.split('-and-').sort().join('|')
 
 const EMPTY: readonly Subject[] = []
 
+function indexBy<T>(
+  subjects: readonly Subject[],
+  keysOf: (subject: Subject) => Iterable<readonly [string, T]>,
+): Map<string, T[]> {
+  const index = new Map<string, T[]>()
+  for (const subject of subjects) {
+    for (const [key, value] of keysOf(subject)) {
+      const list = index.get(key)
+      if (list) list.push(value)
+      else index.set(key, [value])
+    }
+  }
+  return index
+}
+
 export function buildWorld(knowledge: Knowledge): World {
   const roles = buildRoleTree(knowledge.roles)
-  const made = new Map<string, Subject>()
-  // Blends are written in any order: the set of parts finds the record.
-  const blends = new Map(
-    [...knowledge.ingredients.values()].flatMap((one) =>
-      one.id.includes('-and-') ? [[partsKey(one.id), one.id] as const] : [],
-    ),
-  )
-
-  const limitsOf = ({ id, classes }: Ingredient) =>
-    knowledge.limits.filter(
-      (limit) => limit.members[id] !== undefined || limit.memberClasses.some((one) => classes.has(one)),
-    )
-
-  const enrich = (ingredient: Ingredient): Subject => {
-    const allRoles = new Set(ingredient.roles.flatMap((claim) => roles.above(claim.role)))
-    const base = {
-      ...ingredient,
-      allRoles,
-      parts: [] as Subject['parts'],
-      clashSides: [new Set<number>(), new Set<number>()] as const,
-      limits: limitsOf(ingredient),
-    }
-    const side = (which: 0 | 1) =>
-      new Set(knowledge.clashes.flatMap((clash, index) => (matches(clash.between[which], base) ? [index] : [])))
-    const subject: Subject = { ...base, clashSides: [side(0), side(1)] }
-    made.set(subject.id, subject)
-    subject.parts =
-      subject.madeOf.length === 0
-        ? [{ subject, share: 1 }]
-        : subject.madeOf.flatMap((part) => {
-            const found = find(part.ingredient)
-            return found ? [{ subject: found, share: part.share_percent / 100 }] : []
-          })
-    return subject
-  }
-
-  const find = (id: string): Subject | null => {
-    const own = knowledge.aliases.get(id) ?? id
-    const known = made.get(own)
-    if (known) return known
-    const record = knowledge.ingredients.get(own)
-    if (record) return enrich(record)
-    const row = knowledge.inventory.get(own)
-    if (row) return enrich(deriveFromInventory(row))
-    if (!own.includes('-and-')) return null
-    const reordered = blends.get(partsKey(own))
-    if (reordered && reordered !== own) return find(reordered)
-    const blend = deriveBlend(own, find)
-    return blend && enrich(blend)
-  }
-
+  const find = createFinder(knowledge, roles)
   const subjects = [...knowledge.ingredients.keys()].sort().flatMap((id) => find(id) ?? [])
-  const byRole = new Map<string, Subject[]>()
-  for (const subject of subjects) {
-    for (const role of subject.allRoles) byRole.set(role, [...(byRole.get(role) ?? []), subject])
-  }
+  const byRole = indexBy(subjects, (subject) => [...subject.allRoles].map((role) => [role, subject] as const))
+  const standsFor = indexBy(subjects, (stand) => stand.standsFor.map((claim) => [claim.for, { stand, claim }] as const))
   return {
     knowledge,
     roles,
@@ -95,5 +55,7 @@ export function buildWorld(knowledge: Knowledge): World {
     find,
     subjects,
     players: (role) => byRole.get(role) ?? EMPTY,
+    standInsFor: (subject) =>
+      [subject.id, ...[...subject.classes].map((one) => `class:${one}`)].flatMap((key) => standsFor.get(key) ?? []),
   }
 }

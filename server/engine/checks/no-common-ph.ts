@@ -1,0 +1,23 @@
+import { usedClaim } from '#engine/graph/subject.ts'
+import type { Check } from './check.ts'
+import { because, nameOf, sourcesOf } from './say.ts'
+
+/** rule:no-common-ph. Read off the compatibility edges: two windows that do not meet suit no pH at all. */
+export const noCommonPh: Check = ({ lines, world, water_percent }) => {
+  if (water_percent < 1) return []
+  return lines.flatMap((a, index) =>
+    lines.slice(index + 1).flatMap((b) => {
+      if (a.subject.id === b.subject.id || world.holdsWith.between(a.subject.id, b.subject.id).ph !== null) return []
+      const claims = [a, b].flatMap(({ subject }) => usedClaim(subject, 'ph_stability') ?? [])
+      return [
+        {
+          about: [a.subject.id, b.subject.id].sort(),
+          message: `There is no pH at which both ${nameOf(a.subject)} and ${nameOf(b.subject)} keep`,
+          remedy: 'Replace one of the two',
+          because: claims.map((claim) => because('keeps in this window', claim)),
+          sources: sourcesOf(...claims),
+        },
+      ]
+    }),
+  )
+}

@@ -1,0 +1,95 @@
+import { buildContext } from '#engine/formula/build-context.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { numberOf, rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { World } from '#engine/graph/world.ts'
+import type { Finding, Verdict } from '#engine/model/finding.ts'
+import type { Form, Formula } from '#engine/model/formula.ts'
+import { overlap } from '#engine/units/range.ts'
+import type { Range } from '#engine/units/range.ts'
+import { roundTo } from '#engine/units/round.ts'
+import { runChecks, verdictOf } from './run.ts'
+
+interface Window extends Range {
+  claim?: string
+}
+
+export interface CheckReport {
+  verdict: Verdict
+  findings: Finding[]
+  windows: { ingredient: string; keeps_ph?: Window; works_ph?: Window; heat_max_c?: number }[]
+  common_ph: Range | null
+  roles: {
+    ingredient: string
+    inci: string
+    share_percent: number
+    phase: string
+    strength_percent?: number
+    roles: { role: string; label: string }[]
+  }[]
+  form: Form
+  formDerived: boolean
+}
+
+function windowOf(subject: Subject, property: string): Window | undefined {
+  const range = rangeOfProperty(subject, property)
+  const claim = usedClaim(subject, property)
+  return range && claim ? { ...range, claim: claim.id } : undefined
+}
+
+function windowsOf(context: FormulaContext): CheckReport['windows'] {
+  const subjects = new Map(context.lines.map(({ subject }) => [subject.id, subject]))
+  return [...subjects.values()].map((subject) => {
+    const keeps_ph = windowOf(subject, 'ph_stability')
+    const works_ph = windowOf(subject, 'ph_effective')
+    const heat_max_c = rangeOfProperty(subject, 'heat_max_c')?.max
+    return {
+      ingredient: subject.id,
+      ...(keeps_ph && { keeps_ph }),
+      ...(works_ph && { works_ph }),
+      ...(heat_max_c !== undefined && { heat_max_c }),
+    }
+  })
+}
+
+/** The pH that every line accepts: where it keeps and, for what has to work at a pH, where it works. Null where there is none. */
+export function commonPh(context: FormulaContext): Range | null {
+  let common: Range | null = {}
+  for (const { subject } of context.lines) {
+    for (const property of ['ph_stability', 'ph_effective']) {
+      const window = rangeOfProperty(subject, property)
+      if (window && common) common = overlap(common, window)
+    }
+  }
+  return common
+}
+
+const rolesOf = (context: FormulaContext): CheckReport['roles'] =>
+  context.lines.map(({ subject, share_percent, phase, strength_percent }) => {
+    const strength = strength_percent ?? numberOf(subject, 'active_percent')
+    return {
+      ingredient: subject.id,
+      inci: subject.inci,
+      share_percent: roundTo(share_percent, 4),
+      phase,
+      ...(strength !== undefined && { strength_percent: strength }),
+      roles: context
+        .rolesOf(subject)
+        .map(({ role }) => ({ role, label: context.world.knowledge.roles.get(role)?.label ?? role })),
+    }
+  })
+
+/** Does this formula hold together? @param placedOn day on which the goods reach the market, YYYY-MM-DD */
+export function checkFormula(world: World, formula: Formula, placedOn?: string): CheckReport {
+  const context = buildContext(formula, world, placedOn)
+  const findings = runChecks(context)
+  return {
+    verdict: verdictOf(findings),
+    findings,
+    windows: windowsOf(context),
+    common_ph: commonPh(context),
+    roles: rolesOf(context),
+    form: context.form,
+    formDerived: context.formDerived,
+  }
+}

@@ -1,0 +1,114 @@
+import type { DoseBasis, Level, PlaysRole } from '#engine/model/records.ts'
+import { numberOf } from '#engine/graph/subject.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import { short } from '#engine/units/round.ts'
+
+export interface DoseQuestion {
+  basis: DoseBasis
+  /** what is missing, its share as supplied [%], its active matter where the bottle says it [%], its claim for the role */
+  missing: Subject
+  share_percent: number
+  strength_percent?: number
+  missingClaim: PlaysRole | undefined
+  stand: Subject
+  standClaim: PlaysRole | undefined
+  /** mass of the stand-in per mass of the missing one, from a direct statement */
+  ratio?: number
+}
+
+export interface Dose {
+  share_percent: number
+  /** how the figure came about, for people */
+  how: string
+  /** properties that were not known and for which the same mass was taken */
+  unknown: string[]
+}
+
+const typicalOf = (level: Level | undefined): number | undefined =>
+  level?.typical ?? (level?.max === undefined ? undefined : ((level.min ?? 0) + level.max) / 2)
+
+const same = (share_percent: number, unknown: string[] = []): Dose => ({ share_percent, how: '1:1 by mass', unknown })
+
+/** Equal active matter: share x strength stays the same. */
+function byActiveMatter({ missing, stand, share_percent, strength_percent }: DoseQuestion): Dose {
+  const old_percent = strength_percent ?? numberOf(missing, 'active_percent')
+  const new_percent = numberOf(stand, 'active_percent')
+  if (old_percent === undefined || new_percent === undefined) {
+    return same(share_percent, [...(new_percent === undefined ? ['active_percent'] : [])])
+  }
+  return {
+    share_percent: (share_percent * old_percent) / new_percent,
+    how: `equal active matter: ${short(old_percent)} % in the missing one, ${short(new_percent)} % in the stand-in`,
+    unknown: [],
+  }
+}
+
+/** Equal acid or base equivalents: mass per equivalent = molar mass / equivalents / strength. */
+function byEquivalents({ missing, stand, share_percent, strength_percent }: DoseQuestion): Dose {
+  const massPerEquivalent = (subject: Subject, stated?: number): number | undefined => {
+    const molar_mass = numberOf(subject, 'molar_mass')
+    const equivalents = numberOf(subject, 'equivalents')
+    const active = stated ?? numberOf(subject, 'active_percent') ?? 100
+    return molar_mass && equivalents ? molar_mass / equivalents / (active / 100) : undefined
+  }
+  const old_g = massPerEquivalent(missing, strength_percent)
+  const new_g = massPerEquivalent(stand)
+  if (old_g === undefined || new_g === undefined) return same(share_percent, ['molar_mass', 'equivalents'])
+  return {
+    share_percent: (share_percent * new_g) / old_g,
+    how: `equal equivalents: ${short(new_g)} g against ${short(old_g)} g per mole of charge; the pH meter decides`,
+    unknown: [],
+  }
+}
+
+/** Like effect: the ratio of the usual levels in the same role. */
+function byStrength({ missingClaim, standClaim, share_percent }: DoseQuestion): Dose {
+  const old_percent = typicalOf(missingClaim?.level_percent)
+  const new_percent = typicalOf(standClaim?.level_percent)
+  if (!old_percent || !new_percent) return same(share_percent, ['level_percent'])
+  const factor = new_percent / old_percent
+  return {
+    share_percent: share_percent * factor,
+    how:
+      factor === 1
+        ? '1:1 by mass'
+        : `${short(factor)} times as much: usual levels are ${short(new_percent)} % and ${short(old_percent)} %`,
+    unknown: [],
+  }
+}
+
+/** The stand-in's own usual level; a missing one that was dosed low or high carries over within bounds. */
+function byOwnLevel({ missingClaim, standClaim, share_percent }: DoseQuestion): Dose {
+  const new_percent = typicalOf(standClaim?.level_percent)
+  if (!new_percent) return same(share_percent, ['level_percent'])
+  const old_percent = typicalOf(missingClaim?.level_percent)
+  const fill = old_percent ? Math.min(1.5, Math.max(0.7, share_percent / old_percent)) : 1
+  const { min = 0, max = 100 } = standClaim?.level_percent ?? {}
+  const dose_percent = Math.min(max, Math.max(min, new_percent * fill))
+  return { share_percent: dose_percent, how: `its own usual level, ${short(min)} to ${short(max)} %`, unknown: [] }
+}
+
+const BY_BASIS: Record<DoseBasis, (question: DoseQuestion) => Dose> = {
+  same: ({ share_percent }) => same(share_percent),
+  'active-matter': byActiveMatter,
+  equivalents: byEquivalents,
+  strength: byStrength,
+  'own-level': byOwnLevel,
+}
+
+/**
+ * How much of the stand-in does the job of the missing one [% of the formula, as supplied].
+ * A stated ratio of the very pair beats the general basis of the role.
+ */
+export function doseOf(question: DoseQuestion): Dose {
+  if (question.stand.id === question.missing.id) return same(question.share_percent)
+  if (question.ratio !== undefined && question.basis !== 'active-matter' && question.basis !== 'equivalents') {
+    const share_percent = question.share_percent * question.ratio
+    return {
+      share_percent,
+      how: question.ratio === 1 ? '1:1 by mass' : `${short(question.ratio)} times as much`,
+      unknown: [],
+    }
+  }
+  return BY_BASIS[question.basis](question)
+}

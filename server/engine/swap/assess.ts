@@ -1,0 +1,156 @@
+import { nameOf } from '#engine/checks/say.ts'
+import { doseOf } from '#engine/dose/dose.ts'
+import type { Dose } from '#engine/dose/dose.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
+import type { Finding } from '#engine/model/finding.ts'
+import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
+import { roundTo, short } from '#engine/units/round.ts'
+import { sourcesOf } from '#engine/checks/say.ts'
+import { linesOfStandIn } from './apply.ts'
+import type { Candidate } from './candidates.ts'
+import { minimalFinding } from './conflict.ts'
+import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
+import type { Job } from './job.ts'
+import { pathTo } from './path.ts'
+import { tryOut } from './trial.ts'
+import type { Trial } from './trial.ts'
+
+export interface Before {
+  context: FormulaContext
+  findings: readonly Finding[]
+}
+
+/** A candidate after its trial in the formula. */
+export interface Assessed {
+  candidate: Candidate
+  dose: Dose
+  trial: Trial | null
+  /** final rank, higher is better */
+  rank: number
+  refusedBecause: string | null
+}
+
+/** Below this a trial dose is no dose. */
+const LEAST_PERCENT = 0.001
+
+function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
+  const dose = doseOf({
+    basis: job.swap.dose,
+    missing: job.missing,
+    share_percent: job.share_percent,
+    ...(job.strength_percent !== undefined && { strength_percent: job.strength_percent }),
+    missingClaim: job.claim,
+    stand,
+    standClaim: claim,
+    ...(stated?.ratio !== undefined && { ratio: stated.ratio }),
+  })
+  return { ...dose, share_percent: Math.max(LEAST_PERCENT, roundTo(Math.min(99, dose.share_percent), 3)) }
+}
+
+/** Lowers a dose to what the law allows, when that is still a working level. */
+function lawfulDose(dose: Dose, { claim }: Candidate, trial: Trial): Dose | null {
+  const stops = trial.conflict.filter(({ severity }) => severity === 'stop')
+  if (stops.length === 0 || trial.conflict.some(({ rule }) => rule !== 'limit-by-law')) return null
+  const allowed = stops.map(({ remedy }) => Number(/At most ([\d.]+) %/.exec(remedy ?? '')?.[1] ?? Number.NaN))
+  const counted = stops.map(({ message }) => Number(/: ([\d.]+) %/.exec(message)?.[1] ?? Number.NaN))
+  const factor = Math.min(...allowed.map((max, index) => max / (counted[index] ?? Number.NaN)))
+  const share_percent = roundTo(dose.share_percent * factor * 0.999, 3)
+  if (!(share_percent > 0) || share_percent < (claim?.level_percent?.min ?? share_percent)) return null
+  return { ...dose, share_percent, how: `${dose.how}, lowered to what the law allows` }
+}
+
+/** Roles beside the main one that the missing ingredient plays here and the stand-in does not. */
+export const uncovered = (job: Job, { stand }: Candidate): string[] =>
+  job.others.map(({ role }) => role).filter((role) => !stand.allRoles.has(role))
+
+const UNCOVERED_COST = 0.03
+const UNKNOWN_DOSE_COST = 0.03
+
+export function assess(job: Job, candidate: Candidate, before: Before, wishes: Wishes): Assessed {
+  const out = new Set([job.missing.id])
+  const { stand } = candidate
+  let dose = doseFor(job, candidate)
+  const refuse = (why: string): Assessed => ({ candidate, dose, trial: null, rank: -1, refusedBecause: why })
+  if (candidate.denied)
+    return refuse(candidate.denied.says || `${nameOf(stand)} is known not to stand in for ${nameOf(job.missing)}`)
+  if (candidate.failedMust) return refuse(`${nameOf(stand)}: ${candidate.failedMust.why}`)
+  let trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
+  const lower = trial.conflict.length > 0 ? lawfulDose(dose, candidate, trial) : null
+  if (lower) {
+    dose = lower
+    trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
+  }
+  const [worst] = trial.conflict
+  const cost = trial.cost + UNCOVERED_COST * uncovered(job, candidate).length + UNKNOWN_DOSE_COST * dose.unknown.length
+  return { candidate, dose, trial, rank: candidate.promise - cost, refusedBecause: worst ? worst.message : null }
+}
+
+const GOOD_RANK = 0.62
+
+/** A proposal as the caller gets it. */
+export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: Before): Swap {
+  const { candidate, dose, trial, rank } = assessed
+  const ids = new Set([candidate.stand.id])
+  const lines = linesOfStandIn(trial.after.formula, ids)
+  const open = uncovered(job, candidate).map(
+    (role) => before.context.world.knowledge.roles.get(role)?.label.toLowerCase() ?? role,
+  )
+  const { form: _form, ...formula } = trial.after.formula
+  const grade = rank >= GOOD_RANK && trial.repairs.length === 0 && dose.unknown.length === 0 ? 'good' : 'workable'
+  return {
+    grade,
+    replaces: [job.missing.id],
+    role: job.role.id,
+    lines,
+    why: whyText(job, candidate, before.context) + (open.length > 0 ? ` Left open here: ${open.join(', ')}.` : ''),
+    changes: [
+      doseChange(job, candidate, dose, dose.share_percent),
+      ...trial.repairs,
+      ...orderChanges(candidate, trial.after, before.context, job),
+      ...feelAndLabelChanges(job, candidate, before.context),
+    ],
+    formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
+    findings: trial.findings,
+    path: pathTo(job, candidate, before.context.world),
+    scores: {
+      ...Object.fromEntries(Object.entries(candidate.likeness.scores).map(([k, v]) => [k, roundTo(v, 3)])),
+      rank: roundTo(Math.max(0, Math.min(1, rank)), 3),
+    },
+    unknown: [...new Set([...candidate.likeness.unknown, ...dose.unknown])].sort(),
+    evidence: evidenceOf(candidate),
+    sources: sourcesOf(...(candidate.stated ? [candidate.stated] : []), ...(candidate.claim ? [candidate.claim] : [])),
+  }
+}
+
+/** A refusal with the smallest conflict behind it. */
+export function refusalOf(job: Job, assessed: Assessed): Refusal {
+  const { candidate, dose, trial, refusedBecause } = assessed
+  const conflict = trial
+    ? trial.conflict.slice(0, 2).map((finding) => minimalFinding(finding, trial.after))
+    : [ownConflict(job, assessed)]
+  return {
+    lines: [{ ingredient: candidate.stand.id, share_percent: dose.share_percent }],
+    conflict,
+    message: refusedBecause ?? `${nameOf(candidate.stand)} at ${short(dose.share_percent)} % does not do the job`,
+  }
+}
+
+/** A refusal that needs no trial: the graph says so, or a hard condition of the role fails. */
+function ownConflict(job: Job, { candidate, refusedBecause }: Assessed): Finding {
+  const { denied, stand } = candidate
+  return {
+    rule: denied ? 'does-not-stand-in-for' : 'hard-condition',
+    severity: 'warn',
+    about: [stand.id],
+    message: refusedBecause ?? '',
+    because: [
+      denied
+        ? {
+            fact: denied.says || 'does not stand in for it',
+            claim: `${stand.id}>does-not-stand-in-for>${job.missing.id}`,
+          }
+        : { fact: `${job.role.label}: ${candidate.failedMust?.why ?? ''}` },
+    ],
+    sources: denied ? [denied.source] : ['practice'],
+  }
+}

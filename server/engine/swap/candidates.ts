@@ -1,0 +1,111 @@
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { holdsHere } from '#engine/formula/when.ts'
+import { wordOf } from '#engine/graph/subject.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { World } from '#engine/graph/world.ts'
+import type { Must, NotFor, PlaysRole, StandsFor } from '#engine/model/records.ts'
+import type { Job } from './job.ts'
+import { likeness } from './similarity.ts'
+import type { Likeness } from './similarity.ts'
+
+/** Something that might stand in, before it is put into the formula. */
+export interface Candidate {
+  stand: Subject
+  /** its statement about the role for which it is sought, nearest first */
+  claim: PlaysRole | undefined
+  /** steps in the role tree between the job and the role that it plays; 0 for the same role */
+  distance: number
+  likeness: Likeness
+  stated: StandsFor | undefined
+  denied: NotFor | undefined
+  failedMust: Must | undefined
+  /** before the checks: the best that the rank can become */
+  promise: number
+}
+
+/** The statement of a stand-in about the role nearest to the job, among those that hold in this formula. */
+function nearestClaim(
+  job: Job,
+  stand: Subject,
+  context: FormulaContext,
+): { claim: PlaysRole | undefined; distance: number } {
+  const { roles } = context.world
+  let best: { claim: PlaysRole | undefined; distance: number } = { claim: undefined, distance: Infinity }
+  stand.roles.forEach((claim, index) => {
+    if (claim.when && !holdsHere(claim.when, stand, context, job.share_percent)) return
+    // A side role is a weaker promise than the main one.
+    const distance = roles.distance(job.role.id, claim.role) + (index === 0 ? 0 : Math.min(1, index * 0.4))
+    if (distance < best.distance) best = { claim, distance }
+  })
+  return best
+}
+
+function failedMust(musts: readonly Must[], stand: Subject): Must | undefined {
+  return musts.find((must) => {
+    if (must.class) return !stand.classes.has(must.class)
+    const word = must.word ? wordOf(stand, must.word) : undefined
+    return word !== undefined && !(must.one_of ?? []).includes(word)
+  })
+}
+
+const GRADE_WORTH = { good: 0.16, workable: 0.07 } as const
+/** A statement about a whole class says less about the pair. */
+const CLASS_STATEMENT = 0.5
+
+function statedFor(job: Job, stand: Subject, context: FormulaContext): StandsFor | undefined {
+  const fitting = stand.standsFor.filter(
+    (claim) =>
+      (claim.for === job.missing.id ||
+        (claim.for.startsWith('class:') && job.missing.classes.has(claim.for.slice(6)))) &&
+      holdsHere(claim.when, stand, context, job.share_percent),
+  )
+  return fitting.find((claim) => claim.for === job.missing.id) ?? fitting[0]
+}
+
+const deniedFor = (job: Job, stand: Subject): NotFor | undefined =>
+  stand.notFor.find((claim) => claim.for === job.missing.id)
+
+export const WEIGHTS = { likeness: 0.56, role: 0.24, usual: 0.1 }
+
+function statementWorth(stated: StandsFor | undefined): number {
+  if (!stated) return 0
+  return GRADE_WORTH[stated.grade ?? 'workable'] * (stated.for.startsWith('class:') ? CLASS_STATEMENT : 1)
+}
+
+/** How usual a stand-in is, 0 to 1: what a small maker can get comes first among equals. */
+export function usualness(stand: Subject): number {
+  const claim = stand.facts.get('usual')?.[0]
+  return ((claim?.value ?? 1) - 1) / 4
+}
+
+function rate(job: Job, stand: Subject, context: FormulaContext): Candidate {
+  const { claim, distance } = nearestClaim(job, stand, context)
+  const like = likeness(job.swap.criteria, job.missing, stand, context.world)
+  const stated = statedFor(job, stand, context)
+  const role = distance === Infinity ? 0 : 1 / (1 + 0.6 * distance)
+  const promise =
+    WEIGHTS.likeness * like.total + WEIGHTS.role * role + WEIGHTS.usual * usualness(stand) + statementWorth(stated)
+  return {
+    stand,
+    claim,
+    distance,
+    likeness: like,
+    stated,
+    denied: deniedFor(job, stand),
+    failedMust: failedMust(job.swap.must, stand),
+    promise,
+  }
+}
+
+/** All that play the role sought (by traversal of the role tree) or say that they stand in; the best promise first. */
+export function candidatesFor(job: Job, context: FormulaContext, missing: ReadonlySet<string>): Candidate[] {
+  const { world } = context
+  const pool = new Set<Subject>([
+    ...world.players(job.swap.scope),
+    ...world.standInsFor(job.missing).map(({ stand }) => stand),
+  ])
+  return [...pool]
+    .filter((stand) => !missing.has(stand.id))
+    .map((stand) => rate(job, stand, context))
+    .sort((a, b) => b.promise - a.promise || (a.stand.id < b.stand.id ? -1 : 1))
+}

@@ -1,0 +1,43 @@
+import type { Finding } from '#engine/model/finding.ts'
+import type { World } from '#engine/graph/world.ts'
+
+const RANK = { note: 0, unknown: 1, warn: 2, stop: 3 } as const
+
+/** Subject of a finding with what was swapped taken out: "the same subject" before and after. */
+const subjectOf = (finding: Finding, swapped: ReadonlySet<string>): string =>
+  `${finding.rule} ${finding.about.filter((id) => !swapped.has(id)).join(' ')}`
+
+/** Findings of the new formula that were not there before, or that are worse than before on the same subject. */
+export function worsened(
+  before: readonly Finding[],
+  after: readonly Finding[],
+  swapped: ReadonlySet<string>,
+): Finding[] {
+  const worst = new Map<string, number>()
+  for (const finding of before) {
+    const key = subjectOf(finding, swapped)
+    worst.set(key, Math.max(worst.get(key) ?? -1, RANK[finding.severity]))
+  }
+  return after.filter((finding) => RANK[finding.severity] > (worst.get(subjectOf(finding, swapped)) ?? -1))
+}
+
+/** Findings that forbid a stand-in: a stop, or a warning of a rule that refuses. */
+export function forbidding(findings: readonly Finding[], world: World): Finding[] {
+  return findings.filter(
+    ({ rule, severity }) =>
+      severity === 'stop' || (severity === 'warn' && (world.knowledge.rules.get(rule)?.swap ?? 'cost') === 'refuse'),
+  )
+}
+
+const USUAL_COST = 0.06
+const UNKNOWN_COST = 0.14
+
+/** What the remaining new findings take off the rank. */
+export function costOf(findings: readonly Finding[], world: World): number {
+  return findings.reduce((sum, { rule, severity }) => {
+    const data = world.knowledge.rules.get(rule)
+    if (data?.swap === 'silent') return sum
+    if (severity === 'unknown') return sum + (data?.cost ?? UNKNOWN_COST)
+    return sum + (data?.cost ?? USUAL_COST) * (severity === 'note' ? 0.4 : 1)
+  }, 0)
+}

@@ -1,0 +1,133 @@
+import { nameOf } from '#engine/checks/say.ts'
+import type { Dose } from '#engine/dose/dose.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { usedClaim } from '#engine/graph/subject.ts'
+import type { Change, Evidence } from '#engine/model/swap.ts'
+import { short } from '#engine/units/round.ts'
+import type { Candidate } from './candidates.ts'
+import type { Job } from './job.ts'
+
+const CRITERION_WORDS: Record<string, string> = {
+  fatty_acids: 'fatty acids',
+  iodine_value: 'keeping',
+  melting_c: 'melting point',
+  required_hlb: 'required HLB',
+  hlb: 'HLB',
+  acid_pka: 'acid strength',
+  chain_length: 'chain length',
+  ph_effective: 'working pH',
+}
+
+const words = (criterion: string): string =>
+  CRITERION_WORDS[criterion] ?? criterion.replaceAll('_', ' ').replaceAll('-', ' ')
+
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`
+
+const NEAR = 0.7
+const FAR = 0.4
+
+/** "Works like X because …; differs in …" in words a student follows. */
+export function whyText(job: Job, candidate: Candidate, context: FormulaContext): string {
+  const { stand, likeness, stated, distance, claim } = candidate
+  const label = context.world.knowledge.roles.get(claim?.role ?? '')?.label.toLowerCase() ?? 'stand-in'
+  const near = Object.entries(likeness.scores)
+    .filter(([, score]) => score >= NEAR)
+    .map(([name]) => words(name))
+  const far = Object.entries(likeness.scores)
+    .filter(([, score]) => score < FAR)
+    .map(([name]) => words(name))
+  const parts = [
+    distance < 1
+      ? `${nameOf(stand)} does the same job here: ${job.role.label.toLowerCase()}`
+      : `${nameOf(stand)} is a ${label} and can do the job of a ${job.role.label.toLowerCase()}`,
+    near.length > 0 ? `near in ${listed(near)}` : '',
+    far.length > 0 ? `differs in ${listed(far)}` : '',
+    stated?.says ?? '',
+    likeness.unknown.length > 0 ? `not known: ${listed(likeness.unknown.map(words))}` : '',
+  ]
+  return `${parts.filter((part) => part !== '').join('; ')}.`
+}
+
+export function doseChange(job: Job, candidate: Candidate, dose: Dose, after_percent: number): Change {
+  const note = dose.unknown.length > 0 ? ` (${listed(dose.unknown.map(words))} not known: test with a small batch)` : ''
+  return {
+    kind: 'dose',
+    text: `${short(after_percent)} % ${nameOf(candidate.stand)} for ${short(job.share_percent)} % ${nameOf(job.missing)}: ${dose.how}${note}`,
+    ingredient: candidate.stand.id,
+    from: job.share_percent,
+    to: after_percent,
+    unit: '%',
+  }
+}
+
+const ALLERGEN_WORDS: Record<string, string> = {
+  'tree-nut': 'tree nut',
+  peanut: 'peanut',
+  soya: 'soya',
+  sesame: 'sesame',
+  'wheat-gluten': 'wheat',
+  milk: 'milk',
+  'lanolin-derived': 'wool wax',
+  'bee-derived': 'bee product',
+  'animal-derived': 'animal source',
+}
+
+/** What a person will notice or has to write on the label. */
+export function feelAndLabelChanges(job: Job, { stand }: Candidate, context: FormulaContext): Change[] {
+  const { classes } = context.world.knowledge
+  const fresh = [...stand.classes].filter((id) => !job.missing.classes.has(id))
+  const gone = [...job.missing.classes].filter((id) => !stand.classes.has(id))
+  const inGroups = (ids: readonly string[], groups: readonly string[]) =>
+    ids.filter((id) => groups.includes(classes.get(id)?.group ?? ''))
+  const allergens = fresh.flatMap((id) => ALLERGEN_WORDS[id] ?? [])
+  const changes: Change[] = [
+    {
+      kind: 'label',
+      text: `The ingredient list changes: ${nameOf(stand)} in place of ${nameOf(job.missing)}${allergens.length > 0 ? `. New allergen to name: ${listed(allergens)}` : ''}`,
+    },
+  ]
+  const feel = inGroups(fresh, ['spreading', 'texture', 'cleansing', 'powder-feel', 'odour', 'shade'])
+  const feelGone = inGroups(gone, ['spreading', 'texture', 'cleansing', 'powder-feel', 'odour', 'shade'])
+  if (feel.length > 0) {
+    changes.push({
+      kind: 'feel',
+      text: `Feels different: ${listed(feel.map((id) => id.replaceAll('-', ' ')))}${feelGone.length > 0 ? ` instead of ${listed(feelGone.map((id) => id.replaceAll('-', ' ')))}` : ''}`,
+    })
+  }
+  return changes
+}
+
+/** Steps of work that the stand-in asks for. */
+export function orderChanges(candidate: Candidate, after: FormulaContext, before: FormulaContext, job: Job): Change[] {
+  const { stand } = candidate
+  const changes: Change[] = stand.needs
+    .filter(({ need }) => need === 'process')
+    .map(({ says }) => ({ kind: 'order', text: says, ingredient: stand.id }))
+  const phaseOf = (context: FormulaContext, id: string) => context.lines.find(({ subject }) => subject.id === id)?.phase
+  const [from, to] = [phaseOf(before, job.missing.id), phaseOf(after, stand.id)]
+  if (to === 'cool-down' && from !== 'cool-down') {
+    const max_c = usedClaim(stand, 'heat_max_c')?.max ?? usedClaim(stand, 'heat_max_c')?.value
+    changes.push({
+      kind: 'order',
+      text: `Goes into the cool-down phase${max_c === undefined ? '' : `, below ${max_c} °C`}`,
+      ingredient: stand.id,
+    })
+  } else if (to !== from && to !== undefined && from !== undefined) {
+    changes.push({
+      kind: 'order',
+      text: `Goes into the ${to} phase instead of the ${from} phase`,
+      ingredient: stand.id,
+    })
+  }
+  return changes
+}
+
+/** The weakest link decides how well a proposal is backed. */
+export function evidenceOf({ stated, claim }: Candidate): Evidence {
+  const from = stated ?? claim
+  if (!from) return 'memory'
+  if (from.kind === 'measured' && from.access !== 'memory') return 'measured'
+  if (from.access === 'read' || from.access === 'secondary') return 'published'
+  return from.access === 'common-practice' ? 'practice' : 'memory'
+}

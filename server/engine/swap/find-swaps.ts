@@ -1,0 +1,116 @@
+import { runChecks } from '#engine/checks/run.ts'
+import { nameOf } from '#engine/checks/say.ts'
+import { buildContext } from '#engine/formula/build-context.ts'
+import { withShares } from '#engine/dose/rebalance.ts'
+import type { World } from '#engine/graph/world.ts'
+import type { Formula } from '#engine/model/formula.ts'
+import type { SwapsReply, Wishes } from '#engine/model/swap.ts'
+import { refusalOf, swapOf } from './assess.ts'
+import type { Assessed, Before } from './assess.ts'
+import { candidatesFor } from './candidates.ts'
+import { hangsOn } from './hangs-on.ts'
+import { jobOf } from './job.ts'
+import type { Job } from './job.ts'
+import { jointSwaps } from './joint.ts'
+import { judgeLeaveOut } from './leave-out.ts'
+import { search } from './search.ts'
+import type { Trial } from './trial.ts'
+
+export interface SwapQuestion {
+  formula: Formula
+  missing: readonly string[]
+  wishes?: Wishes
+  limit?: number
+}
+
+const USUAL_LIMIT = 8
+
+const roleOf = ({ missing, role, swap }: Job): SwapsReply['roles'][number] => ({
+  ingredient: missing.id,
+  role: role.id,
+  essential: swap.lost === 'no',
+})
+
+function notKnown(world: World, ids: readonly string[]): SwapsReply {
+  const names = ids.map((id) => world.find(id)?.inci ?? id).join(', ')
+  return {
+    outcome: 'not-known',
+    why: `What ${names} does in a formula is not recorded, so nothing can be proposed in its place.`,
+    roles: [],
+    swaps: [],
+    refused: [],
+    leaveOut: { verdict: 'no', why: 'Not known.' },
+    graphVersion: world.knowledge.version,
+  }
+}
+
+/** The formula as it stands, checked, with every share filled in. */
+export function lookBefore(world: World, formula: Formula): Before {
+  const filled = withShares(buildContext(formula, world))
+  const context = buildContext(filled, world)
+  return { context, findings: runChecks(context) }
+}
+
+const hasTrial = (one: Assessed): one is Assessed & { trial: Trial } => one.trial !== null
+
+function noSwapText(job: Job, before: Before, refused: readonly Assessed[]): string {
+  const first = refused.find(({ refusedBecause }) => refusedBecause !== null)
+  return `Nothing on record does the job of ${nameOf(job.missing)} (${job.role.label.toLowerCase()}) in this formula without making it worse${first ? `. The nearest fails: ${first.refusedBecause ?? ''}` : ''}. The ${before.context.form.replaceAll('-', ' ')} would have to be reformulated around another ${job.role.label.toLowerCase()}.`
+}
+
+/** Stand-ins for one missing ingredient. */
+function swapsForOne(world: World, job: Job, before: Before, wishes: Wishes, limit: number): SwapsReply {
+  const base = {
+    roles: [roleOf(job)],
+    leaveOut: judgeLeaveOut(before.context, before.findings, job),
+    graphVersion: world.knowledge.version,
+  }
+  const hanging = hangsOn(before.context, job)
+  const candidates = candidatesFor(job, before.context, new Set([job.missing.id]))
+  const { offered, refused } = search(job, candidates, before, wishes, limit)
+  if (hanging !== null) {
+    const looksRight = [...offered, ...refused]
+      .slice(0, limit)
+      .map((one) => refusalOf(job, { ...one, refusedBecause: one.refusedBecause ?? hanging }))
+    return {
+      outcome: 'no-safe-swap',
+      why: hanging,
+      swaps: [],
+      refused: looksRight,
+      ...base,
+      leaveOut: { verdict: 'no', why: hanging },
+    }
+  }
+  const swaps = offered.filter(hasTrial).map((one) => swapOf(job, one, before))
+  return {
+    outcome: swaps.length > 0 ? 'swaps' : 'no-safe-swap',
+    why:
+      swaps.length > 0
+        ? `Sought as ${job.role.label.toLowerCase()}, the job of ${nameOf(job.missing)} in this formula.`
+        : noSwapText(job, before, refused),
+    swaps,
+    refused: refused.map((one) => refusalOf(job, one)),
+    ...base,
+  }
+}
+
+/**
+ * What can stand in for up to three missing ingredients in a formula: found over the roles they play here, re-dosed,
+ * checked as a whole, compared with the formula before, ranked.
+ */
+export function findSwaps(
+  world: World,
+  { formula, missing, wishes = {}, limit = USUAL_LIMIT }: SwapQuestion,
+): SwapsReply {
+  const before = lookBefore(world, formula)
+  const jobs = missing.map((id) => {
+    const subject = world.find(id)
+    return subject && jobOf(before.context, subject)
+  })
+  const known = jobs.filter((job): job is Job => job !== null)
+  const [only] = known
+  if (!only || known.length < jobs.length) return notKnown(world, missing)
+  if (known.length === 1) return swapsForOne(world, only, before, wishes, limit)
+  const singles = known.map((job) => swapsForOne(world, job, before, wishes, limit))
+  return jointSwaps({ jobs: known, singles, before, wishes, limit })
+}

@@ -1,0 +1,61 @@
+import { wishUnmet } from './wishes.ts'
+import type { Wishes } from '#engine/model/swap.ts'
+import { nameOf } from '#engine/checks/say.ts'
+import { assess } from './assess.ts'
+import type { Assessed, Before } from './assess.ts'
+import type { Candidate } from './candidates.ts'
+import type { Job } from './job.ts'
+
+export interface Search {
+  offered: Assessed[]
+  refused: Assessed[]
+}
+
+/** A stand-in below this is not worth a batch. */
+export const LEAST_RANK = 0.4
+/** Refusals that are worth telling: what looks right by its promise. */
+const MOST_REFUSED = 8
+/** Far more than this many trials are never needed: the promise falls steadily. */
+const MOST_TRIALS = 90
+
+/**
+ * Tries candidates in the order of their promise. The promise is an upper bound of the rank (a trial only costs), so
+ * the search ends when the next promise cannot beat the worst of the wanted number: nothing better is passed over.
+ */
+export function search(
+  job: Job,
+  candidates: readonly Candidate[],
+  before: Before,
+  wishes: Wishes,
+  wanted: number,
+): Search {
+  const offered: Assessed[] = []
+  const refused: Assessed[] = []
+  const inFormula = new Set(before.context.lines.map(({ subject }) => subject.id))
+  let trials = 0
+  for (const candidate of candidates) {
+    const full = offered.length >= wanted && (offered[wanted - 1]?.rank ?? 0) >= candidate.promise
+    if (candidate.promise < LEAST_RANK || full || trials >= MOST_TRIALS) break
+    const unmet = wishUnmet(candidate.stand, wishes, inFormula)
+    if (unmet !== null) {
+      if (refused.length < MOST_REFUSED)
+        refused.push({
+          candidate,
+          dose: { share_percent: job.share_percent, how: '', unknown: [] },
+          trial: null,
+          rank: -1,
+          refusedBecause: `${nameOf(candidate.stand)} ${unmet}`,
+        })
+      continue
+    }
+    trials += 1
+    const assessed = assess(job, candidate, before, wishes)
+    if (assessed.refusedBecause !== null) {
+      if (refused.length < MOST_REFUSED) refused.push(assessed)
+    } else if (assessed.rank >= LEAST_RANK) {
+      offered.push(assessed)
+      offered.sort((a, b) => b.rank - a.rank || (a.candidate.stand.id < b.candidate.stand.id ? -1 : 1))
+    }
+  }
+  return { offered: offered.slice(0, wanted), refused }
+}
