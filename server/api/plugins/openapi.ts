@@ -1,0 +1,35 @@
+import swagger from '@fastify/swagger'
+import type { FastifyInstance } from 'fastify'
+
+/** What each route answers, in one line; the schemas say the rest. */
+export const SUMMARIES: Readonly<Record<string, string>> = {
+  'GET /api/health': 'Is the server up, and how large is its graph?',
+  'POST /api/resolve': 'What did the person mean by these names?',
+  'GET /api/ingredients': 'Find ingredients by name, role or class',
+  'GET /api/ingredients/:id': 'One ingredient, whole: every statement with its source',
+  'GET /api/ingredients/:id/stand-ins': 'What can stand in for it in general, with no recipe at hand?',
+  'GET /api/roles': 'Which roles are there?',
+  'GET /api/roles/:id': 'What does a role do, who plays it, how is a stand-in sought?',
+  'GET /api/graph': 'The part of the graph around one node',
+  'POST /api/check': 'Does this formula hold together?',
+  'POST /api/swaps': 'What can stand in for what is missing, re-dosed and checked again?',
+  'POST /api/swap-sheet': 'For every line of a formula: its role, its stand-ins, whether it can be left out',
+}
+
+/** Collects the schemas of all routes that are added after it. */
+export async function describeRoutes(app: FastifyInstance, version: string): Promise<void> {
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: {
+        title: 'Understudy',
+        version,
+        description: 'Stand-ins for cosmetic ingredients, re-doses and checks of the whole formula, with sources.',
+      },
+    },
+    transform: ({ schema, url, route }) => {
+      const summary = SUMMARIES[`${[route.method].flat()[0]} ${url}`]
+      return { schema: { ...schema, ...(summary !== undefined && { summary }) }, url }
+    },
+  })
+}

@@ -1,0 +1,43 @@
+import { ApiError } from '#api/api-error.ts'
+import { graphRoute } from '#contract/graph.ts'
+import { graphAround, RELATIONS } from '#engine/index.ts'
+import type { RelationName, World } from '#engine/index.ts'
+import { knownId, mustBeClass, mustBeRole } from './shared.ts'
+import type { App } from './shared.ts'
+
+const isRelation = (word: string): word is RelationName => RELATIONS.some((relation) => relation === word)
+
+/** @throws ApiError 400 that names the word which is no relation */
+function relationsOf(text: string | undefined): { relations: RelationName[] } | undefined {
+  const words = (text ?? '').split(',').flatMap((word) => (word.trim() === '' ? [] : [word.trim()]))
+  if (words.length === 0) return undefined
+  const strange = words.find((word) => !isRelation(word))
+  if (strange !== undefined) {
+    const message = `relations: ${strange.slice(0, 60)} is none of ${RELATIONS.join(', ')}`
+    throw new ApiError(400, 'bad-request', message, { at: '/relations' })
+  }
+  return { relations: words.filter(isRelation) }
+}
+
+const STEPS = { '1': 1, '2': 2, '3': 3 } as const
+
+/** @throws ApiError 404 when nothing has this key */
+function mustBeNode(world: World, around: string): void {
+  if (world.graph.hasNode(around)) return
+  if (around.startsWith('role:')) mustBeRole(world, around.slice(5), '/around')
+  else if (around.startsWith('class:')) mustBeClass(world, around.slice(6), '/around')
+  else knownId(world, around, '/around')
+}
+
+export function graphRoutes(app: App, world: World): void {
+  app.route({
+    ...graphRoute,
+    handler: async ({ query: { around, steps = '1', relations } }) => {
+      const question = { around, steps: STEPS[steps], ...relationsOf(relations) }
+      mustBeNode(world, around)
+      const part = graphAround(world, question)
+      if (!part) throw new Error(`${around} was found and then not`)
+      return { ...part, graphVersion: world.knowledge.version }
+    },
+  })
+}

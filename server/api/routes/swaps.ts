@@ -1,0 +1,37 @@
+import { ApiError } from '#api/api-error.ts'
+import { swapSheetRoute, swapsRoute } from '#contract/swaps.ts'
+import { findSwaps, swapSheet } from '#engine/index.ts'
+import type { Formula, World } from '#engine/index.ts'
+import { knownId, knownWishes, soundFormula } from './shared.ts'
+import type { App } from './shared.ts'
+
+/** Record ids of what is missing, each once. @throws ApiError 404 for an unknown id, 422 for one that is no line */
+function missingLines(world: World, missing: readonly string[], formula: Formula): string[] {
+  const ids = missing.map((id, index) => {
+    const at = `/missing/${index}`
+    const known = knownId(world, id, at)
+    if (formula.lines.some(({ ingredient }) => ingredient === known)) return known
+    throw new ApiError(422, 'not-in-formula', `${at.slice(1)}: ${id} is not a line of the formula`, { at })
+  })
+  return [...new Set(ids)]
+}
+
+export function swapRoutes(app: App, world: World): void {
+  app.route({
+    ...swapsRoute,
+    handler: async ({ body }) => {
+      const formula = soundFormula(world, body.formula)
+      const missing = missingLines(world, body.missing, formula)
+      const wishes = body.wishes && { wishes: knownWishes(world, body.wishes) }
+      return findSwaps(world, { formula, missing, ...wishes, ...(body.limit !== undefined && { limit: body.limit }) })
+    },
+  })
+  app.route({
+    ...swapSheetRoute,
+    handler: async ({ body }) => {
+      const formula = soundFormula(world, body.formula)
+      const wishes = body.wishes && { wishes: knownWishes(world, body.wishes) }
+      return { lines: swapSheet(world, { formula, ...wishes }), graphVersion: world.knowledge.version }
+    },
+  })
+}
