@@ -118,6 +118,8 @@ export const baseWithoutPartner: Check = (context) => {
 
 const DRYING_IODINE = 110
 const UNPROTECTED_OIL_PERCENT = 5
+/** So much of it that the product is rancid within weeks. */
+const MOSTLY_DRYING_PERCENT = 30
 
 /** rule:rancid-soon */
 export const rancidSoon: Check = (context) => {
@@ -134,6 +136,7 @@ export const rancidSoon: Check = (context) => {
   const claims = oils.flatMap(({ subject }) => usedClaim(subject, 'iodine_value') ?? [])
   return [
     {
+      ...(share_percent >= MOSTLY_DRYING_PERCENT && { severity: 'warn' as const }),
       about: oils.map(({ subject }) => subject.id).sort(),
       message:
         oxides.length > 0

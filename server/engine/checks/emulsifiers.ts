@@ -112,6 +112,27 @@ export const emulsifierTooLittle: Check = (context) => {
   ]
 }
 
+/** rule:conditioner-without-body: a quat makes a cream only together with a fatty alcohol. */
+export const conditionerWithoutBody: Check = (context) => {
+  if (context.form !== 'oil-in-water') return []
+  const quats = linesPlayingHere(context, 'cationic-conditioner')
+  const emulsifiers = linesPlayingHere(context, 'emulsifier').filter(
+    ({ subject }) => !quats.some((quat) => quat.subject.id === subject.id),
+  )
+  const body = [...linesPlayingHere(context, 'structurant'), ...linesPlayingHere(context, 'thickener')]
+  const bringsOwn = quats.some(({ subject }) => subject.classes.has('fatty-alcohol'))
+  if (quats.length === 0 || emulsifiers.length > 0 || body.length > 0 || bringsOwn) return []
+  return [
+    {
+      about: quats.map(({ subject }) => subject.id).sort(),
+      message: `${quats.map((line) => nameOf(line.subject)).join(', ')} without a fatty alcohol makes a thin, slimy liquid and no cream`,
+      remedy: 'Add cetyl, cetearyl or stearyl alcohol, about two to three times the quat',
+      because: [...quats.map(shareFact), because('no fatty alcohol, wax or thickener')],
+      sources: ['practice'],
+    },
+  ]
+}
+
 /** Distance between the HLB of the pair and that of the oils from which it is worth a word. */
 const HLB_OFF = 3
 

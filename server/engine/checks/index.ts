@@ -10,7 +10,13 @@ import {
 import type { Check } from './check.ts'
 import { bindingClash, chargeClash, ionClash, reactionClash } from './clashes.ts'
 import { electrolyteLoad } from './electrolyte-load.ts'
-import { emulsifierOfWrongKind, emulsifierTooLittle, hlbOffBalance, oilWithoutEmulsifier } from './emulsifiers.ts'
+import {
+  conditionerWithoutBody,
+  emulsifierOfWrongKind,
+  emulsifierTooLittle,
+  hlbOffBalance,
+  oilWithoutEmulsifier,
+} from './emulsifiers.ts'
 import { heatTooHot } from './heat-too-hot.ts'
 import { heatTooLow } from './heat-too-low.ts'
 import { inactivated } from './inactivated.ts'
@@ -33,6 +39,7 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   'binding-clash': bindingClash,
   'brings-germs': bringsGerms,
   'charge-clash': chargeClash,
+  'conditioner-without-body': conditionerWithoutBody,
   'electrolyte-load': electrolyteLoad,
   'emulsifier-of-wrong-kind': emulsifierOfWrongKind,
   'emulsifier-too-little': emulsifierTooLittle,

@@ -47,9 +47,11 @@ interface Work {
 export function preservingWork(context: FormulaContext): Work[] {
   return agents(context).flatMap(({ subject, share_percent }) => {
     if (subject.classes.has('unproven-preservative')) return []
+    // An active or acid that also preserves a little is no preservative system; a booster is meant as one.
+    const here = context.rolesOf(subject)
     const claim =
-      subject.roles.find(({ role }) => role === 'preservative') ??
-      subject.roles.find(({ role }) => role === 'preservative-booster')
+      here.slice(0, 1).find(({ role }) => role === 'preservative')?.claim ??
+      here.find(({ role }) => role === 'preservative-booster')?.claim
     if (!claim) return []
     const full_percent = claim.level_percent?.typical ?? claim.level_percent?.max
     if (full_percent === undefined) return []

@@ -63,6 +63,23 @@ function lawfulDose(dose: Dose, { claim }: Candidate, trial: Trial): Dose | null
 export const uncovered = (job: Job, { stand }: Candidate): string[] =>
   job.others.map(({ role }) => role).filter((role) => !stand.allRoles.has(role))
 
+/** Reasons that hold in every formula; what hangs on pH, heat, neighbours or law is decided by the checks. */
+const DECIDES = new Set(['role', 'phase', 'microbial'])
+/** A reason that hangs on circumstances still says that the two are not the same. */
+const DENIED_COST = 0.12
+/** A ready mix that holds the missing one is hardly easier to get. */
+const HOLDS_MISSING_COST = 0.12
+/** Doses that differ by more than this factor speak of another kind of ingredient. */
+const FAR_DOSE = 5
+const FAR_DOSE_COST = 0.12
+
+function ownCost(job: Job, { denied, stand }: Candidate, dose: Dose): number {
+  const factor = dose.share_percent / job.share_percent
+  const farDose = job.swap.dose === 'strength' && (factor > FAR_DOSE || factor < 1 / FAR_DOSE)
+  const holdsMissing = stand.madeOf.some(({ ingredient }) => ingredient === job.missing.id)
+  return (denied ? DENIED_COST : 0) + (farDose ? FAR_DOSE_COST : 0) + (holdsMissing ? HOLDS_MISSING_COST : 0)
+}
+
 const UNCOVERED_COST = 0.03
 const UNKNOWN_DOSE_COST = 0.03
 
@@ -71,7 +88,7 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
   const { stand } = candidate
   let dose = doseFor(job, candidate)
   const refuse = (why: string): Assessed => ({ candidate, dose, trial: null, rank: -1, refusedBecause: why })
-  if (candidate.denied)
+  if (candidate.denied && DECIDES.has(candidate.denied.why ?? 'role'))
     return refuse(candidate.denied.says || `${nameOf(stand)} is known not to stand in for ${nameOf(job.missing)}`)
   if (candidate.failedMust) return refuse(`${nameOf(stand)}: ${candidate.failedMust.why}`)
   let trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
@@ -81,7 +98,11 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
     trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
   }
   const [worst] = trial.conflict
-  const cost = trial.cost + UNCOVERED_COST * uncovered(job, candidate).length + UNKNOWN_DOSE_COST * dose.unknown.length
+  const cost =
+    trial.cost +
+    UNCOVERED_COST * uncovered(job, candidate).length +
+    UNKNOWN_DOSE_COST * dose.unknown.length +
+    ownCost(job, candidate, dose)
   return { candidate, dose, trial, rank: candidate.promise - cost, refusedBecause: worst ? worst.message : null }
 }
 
@@ -137,7 +158,8 @@ export function refusalOf(job: Job, assessed: Assessed): Refusal {
 
 /** A refusal that needs no trial: the graph says so, or a hard condition of the role fails. */
 function ownConflict(job: Job, { candidate, refusedBecause }: Assessed): Finding {
-  const { denied, stand } = candidate
+  const { stand } = candidate
+  const denied = DECIDES.has(candidate.denied?.why ?? 'role') ? candidate.denied : undefined
   return {
     rule: denied ? 'does-not-stand-in-for' : 'hard-condition',
     severity: 'warn',

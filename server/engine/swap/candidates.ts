@@ -65,7 +65,7 @@ function statedFor(job: Job, stand: Subject, context: FormulaContext): StandsFor
 const deniedFor = (job: Job, stand: Subject): NotFor | undefined =>
   stand.notFor.find((claim) => claim.for === job.missing.id)
 
-export const WEIGHTS = { likeness: 0.56, role: 0.24, usual: 0.1 }
+export const WEIGHTS = { likeness: 0.46, role: 0.2, usual: 0.28 }
 
 function statementWorth(stated: StandsFor | undefined): number {
   if (!stated) return 0

@@ -3,9 +3,14 @@ import type { World } from '#engine/graph/world.ts'
 
 const RANK = { note: 0, unknown: 1, warn: 2, stop: 3 } as const
 
+/** Rules of law: that the missing one was limited too excuses nothing. */
+const OF_LAW = new Set(['limit-by-law', 'limit-coming', 'law-ph', 'law-condition'])
+
 /** Subject of a finding with what was swapped taken out: "the same subject" before and after. */
-const subjectOf = (finding: Finding, swapped: ReadonlySet<string>): string =>
-  `${finding.rule} ${finding.about.filter((id) => !swapped.has(id)).join(' ')}`
+function subjectOf({ rule, about }: Finding, swapped: ReadonlySet<string>): string {
+  const own = OF_LAW.has(rule) ? about : about.filter((id) => !swapped.has(id))
+  return `${rule} ${own.join(' ')}`
+}
 
 /** Findings of the new formula that were not there before, or that are worse than before on the same subject. */
 export function worsened(

@@ -62,7 +62,7 @@ function noSwapText(job: Job, before: Before, refused: readonly Assessed[]): str
 function swapsForOne(world: World, job: Job, before: Before, wishes: Wishes, limit: number): SwapsReply {
   const base = {
     roles: [roleOf(job)],
-    leaveOut: judgeLeaveOut(before.context, before.findings, job),
+    leaveOut: judgeLeaveOut(before, job),
     graphVersion: world.knowledge.version,
   }
   const hanging = hangsOn(before.context, job)
