@@ -1,7 +1,7 @@
+import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { matches } from '#engine/knowledge/selector.ts'
 import type { ClassClash, Relation } from '#engine/model/records.ts'
 import { inside } from '#engine/units/range.ts'
-import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
@@ -9,18 +9,24 @@ const SEVERITY = { breaks: 'warn', weakens: 'note', poor: 'note' } as const
 
 type Clash = Pick<ClassClash | Relation, 'severity' | 'says' | 'source' | 'ph' | 'min_percent'> & { mechanism?: string }
 
+interface Meeting {
+  clash: Clash
+  first: FormulaLine
+  second: FormulaLine
+}
+
 const REMEDY: Record<string, string> = {
   charge: 'Keep to one charge: take a nonionic or amphoteric partner',
   electrolyte: 'Take a thickener that bears salts, or leave the salt out',
   ions: 'Take a thickener that bears calcium and magnesium, or leave the salt out',
 }
 
-function applies(clash: Clash, second: FormulaLine, { ph }: FormulaContext): boolean {
+function applies({ clash, second }: Meeting, { ph }: FormulaContext): boolean {
   if (clash.min_percent !== undefined && second.share_percent < clash.min_percent) return false
   return !clash.ph || (ph !== null && inside(ph, clash.ph))
 }
 
-function hitOf(clash: Clash, first: FormulaLine, second: FormulaLine): Hit {
+function hitOf({ clash, first, second }: Meeting): Hit {
   const remedy = REMEDY[clash.mechanism ?? '']
   return {
     severity: SEVERITY[clash.severity ?? 'breaks'],
@@ -32,51 +38,43 @@ function hitOf(clash: Clash, first: FormulaLine, second: FormulaLine): Hit {
   }
 }
 
-/** Clashes between classes that meet in this pair of lines, read off the sides worked out when the graph was built. */
-function* classClashes(
-  a: FormulaLine,
-  b: FormulaLine,
-  clashes: readonly ClassClash[],
-): Generator<[ClassClash, FormulaLine, FormulaLine]> {
-  for (const [first, second] of [
-    [a, b],
-    [b, a],
-  ] as const) {
-    for (const index of first.subject.clashSides[0]) {
-      const clash = clashes[index]
-      if (clash && second.subject.clashSides[1].has(index)) yield [clash, first, second]
-    }
+/** Clashes that `first` declares with `second`: those of its classes, read off the sides worked out when the graph was built, and its own. */
+function meetingsOf(first: FormulaLine, second: FormulaLine, clashes: readonly ClassClash[]): Meeting[] {
+  const found: Meeting[] = []
+  for (const index of first.subject.clashSides[0]) {
+    const clash = clashes[index]
+    if (clash && second.subject.clashSides[1].has(index)) found.push({ clash, first, second })
   }
+  for (const clash of first.subject.clashes) {
+    if (matches(clash.with, second.subject)) found.push({ clash, first, second })
+  }
+  return found
 }
 
-function* pairsOf(lines: readonly FormulaLine[]): Generator<[FormulaLine, FormulaLine]> {
-  for (const [index, a] of lines.entries()) {
-    for (const b of lines.slice(index + 1)) if (a.subject.id !== b.subject.id) yield [a, b]
-  }
+/** All clashes in a formula. Several rules read them, so they are worked out once for each context. */
+const memo = new WeakMap<FormulaContext, Meeting[]>()
+
+function allMeetings(context: FormulaContext): Meeting[] {
+  const known = memo.get(context)
+  if (known) return known
+  const { clashes } = context.world.knowledge
+  const meetings = context.lines.flatMap((a) =>
+    context.lines.flatMap((b) => (a.subject.id === b.subject.id ? [] : meetingsOf(a, b, clashes))),
+  )
+  const applying = meetings.filter((meeting) => applies(meeting, context))
+  memo.set(context, applying)
+  return applying
 }
 
 /** All clashes with one of the given mechanisms; the worst of each pair. */
 export function clashCheck(mechanisms: readonly string[]): Check {
-  const wanted = (clash: { mechanism?: string }) => mechanisms.includes(clash.mechanism ?? 'reaction')
   return (context) => {
     const hits = new Map<string, Hit>()
-    const add = (hit: Hit) => {
+    for (const meeting of allMeetings(context)) {
+      if (!mechanisms.includes(meeting.clash.mechanism ?? 'reaction')) continue
+      const hit = hitOf(meeting)
       const key = hit.about.join('|')
       if (hits.get(key)?.severity !== 'warn') hits.set(key, hit)
-    }
-    for (const [a, b] of pairsOf(context.lines)) {
-      for (const [clash, first, second] of classClashes(a, b, context.world.knowledge.clashes)) {
-        if (wanted(clash) && applies(clash, second, context)) add(hitOf(clash, first, second))
-      }
-      for (const [own, other] of [
-        [a, b],
-        [b, a],
-      ] as const) {
-        for (const clash of own.subject.clashes) {
-          if (wanted(clash) && matches(clash.with, other.subject) && applies(clash, other, context))
-            add(hitOf(clash, own, other))
-        }
-      }
     }
     return [...hits.values()]
   }

@@ -17,7 +17,7 @@ function count(limit: Limit, substances: readonly Substance[]): Counted {
       limit.members[subject.id] !== undefined || limit.memberClasses.some((one) => subject.classes.has(one)),
   )
   const counted_percent = members.reduce(
-    (sum, { subject, share_percent }) => sum + share_percent * (limit.members[subject.id] ?? 1),
+    (sum, { subject, pure_percent }) => sum + pure_percent * (limit.members[subject.id] ?? 1),
     0,
   )
   return { counted_percent, members }
@@ -62,16 +62,35 @@ const strictest = (rows: readonly LimitRow[]): LimitRow[] =>
 
 const isLimit = (row: LimitRow): boolean => row.prohibited === true || row.max_percent !== undefined
 
+/**
+ * A substance with an entry of its own for other uses is bound by the preservative entry only where it preserves;
+ * one that has no other entry is bound by it in every use.
+ */
+function preservesHere({ subject }: Substance, limit: Limit, context: FormulaContext): boolean {
+  if (!subject.allRoles.has('preservative') && !subject.allRoles.has('preservative-booster')) return false
+  const otherEntry = subject.limits.some(
+    (other) =>
+      other !== limit &&
+      other.market === limit.market &&
+      other.kind === 'law' &&
+      other.use !== 'preservative' &&
+      other.rows.some(isLimit),
+  )
+  if (!otherEntry) return true
+  const itsRole = context.rolesOf(subject)[0]?.role
+  const otherPreservative = context.lines.some(
+    (line) => line.subject.id !== subject.id && context.rolesOf(line.subject)[0]?.role === 'preservative',
+  )
+  return itsRole === 'preservative' || !otherPreservative
+}
+
 /** Does the entry speak of this use? A preservative entry binds the substance wherever it preserves, that is, everywhere here. */
-function concerns(limit: Limit, members: readonly Substance[]): boolean {
+function concerns(limit: Limit, members: readonly Substance[], context: FormulaContext): boolean {
   if (limit.use === 'hair-dye') return false
   if (limit.use === 'uv-filter') return members.some(({ subject }) => subject.allRoles.has('uv-filter'))
   if (limit.use === 'not-preservative') return true
   if (limit.use === 'fragrance') return members.some(({ subject }) => subject.allRoles.has('scent'))
-  if (limit.use === 'preservative')
-    return members.some(
-      ({ subject }) => subject.allRoles.has('preservative') || subject.allRoles.has('preservative-booster'),
-    )
+  if (limit.use === 'preservative') return members.some((member) => preservesHere(member, limit, context))
   return true
 }
 
@@ -85,12 +104,23 @@ interface Found {
   fit: Fit
 }
 
+/** Four rules read the entries, so they are looked up once for each context. */
+const memo = new WeakMap<FormulaContext, { limit: Limit; counted: Counted }[]>()
+
 function limitsHere(context: FormulaContext): { limit: Limit; counted: Counted }[] {
+  const known = memo.get(context)
+  if (known) return known
+  const found = lookUpLimits(context)
+  memo.set(context, found)
+  return found
+}
+
+function lookUpLimits(context: FormulaContext): { limit: Limit; counted: Counted }[] {
   const limits = new Set(context.substances.flatMap(({ subject }) => subject.limits))
   return [...limits]
     .filter((limit) => limit.market === context.formula.market)
     .map((limit) => ({ limit, counted: count(limit, context.substances) }))
-    .filter(({ limit, counted }) => concerns(limit, counted.members))
+    .filter(({ limit, counted }) => concerns(limit, counted.members, context))
     .sort((a, b) => (a.limit.id < b.limit.id ? -1 : 1))
 }
 

@@ -1,6 +1,6 @@
 import { usedClaim } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
-import type { FormulaContext, Substance } from '#engine/formula/context.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
 import { sharePlaying } from '#engine/formula/totals.ts'
 import { short } from '#engine/units/round.ts'
 import type { Check } from './check.ts'
@@ -21,9 +21,14 @@ const STRENGTH: Record<string, number> = { strong: 1, moderate: 0.6, weak: 0.25,
 /** A booster counts half: it helps, it does not replace. Two boosters at full level make a borderline system. */
 const BOOSTER_WORTH = 0.5
 
+interface Entry {
+  subject: Subject
+  share_percent: number
+}
+
 /** Preserving entries: whole blends by their own record, everything else substance by substance. */
-function agents(context: FormulaContext): Substance[] {
-  const entries = new Map<string, Substance>()
+function agents(context: FormulaContext): Entry[] {
+  const entries = new Map<string, Entry>()
   const add = (subject: Subject, share_percent: number) => {
     const known = entries.get(subject.id)
     entries.set(subject.id, { subject, share_percent: (known?.share_percent ?? 0) + share_percent })

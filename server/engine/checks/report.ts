@@ -38,7 +38,7 @@ function windowOf(subject: Subject, property: string): Window | undefined {
 }
 
 function windowsOf(context: FormulaContext): CheckReport['windows'] {
-  const subjects = new Map(context.lines.map(({ subject }) => [subject.id, subject]))
+  const subjects = new Map(context.written.map(({ subject }) => [subject.id, subject]))
   return [...subjects.values()].map((subject) => {
     const keeps_ph = windowOf(subject, 'ph_stability')
     const works_ph = windowOf(subject, 'ph_effective')
@@ -65,7 +65,7 @@ export function commonPh(context: FormulaContext): Range | null {
 }
 
 const rolesOf = (context: FormulaContext): CheckReport['roles'] =>
-  context.lines.map(({ subject, share_percent, phase, strength_percent }) => {
+  context.written.map(({ subject, share_percent, phase, strength_percent }) => {
     const strength = strength_percent ?? numberOf(subject, 'active_percent')
     return {
       ingredient: subject.id,

@@ -26,6 +26,14 @@ function rounded(lines: readonly Line[]): Line[] {
   return out.filter((line) => line.share_percent > 0)
 }
 
+/** Place of the largest line of an ingredient, -1 when it has none. */
+const largestOf = (lines: readonly Line[], id: string | null): number =>
+  lines.reduce(
+    (best, line, at) =>
+      line.ingredient === id && (line.share_percent ?? 0) > (lines[best]?.share_percent ?? -1) ? at : best,
+    -1,
+  )
+
 /**
  * Brings the shares of a formula to 100 %: the filler takes up the difference; where that would leave it nothing, all
  * lines but the fixed ones are scaled.
@@ -36,7 +44,7 @@ function rounded(lines: readonly Line[]): Line[] {
  */
 export function rebalance(lines: readonly Line[], filler: string | null, fixed: ReadonlySet<string>): Line[] {
   const difference = 100 - total(lines)
-  const index = lines.findIndex((line) => line.ingredient === filler)
+  const index = largestOf(lines, filler)
   const room = (lines[index]?.share_percent ?? 0) + difference
   if (index >= 0 && room > 0) {
     return rounded(lines.map((line, at) => (at === index ? { ...line, share_percent: room } : line)))
@@ -57,12 +65,11 @@ export function rebalance(lines: readonly Line[], filler: string | null, fixed: 
 
 /** The formula with every share filled in and no filling line left. */
 export function withShares(context: FormulaContext): Formula {
-  const lines = context.formula.lines.map((line, index): Line => {
+  const { formula } = context
+  const filled_percent = 100 - total(formula.lines)
+  const lines = formula.lines.map((line): Line => {
     const { fills: _fills, ...rest } = line
-    return {
-      ...rest,
-      share_percent: roundTo(context.lines[index]?.share_percent ?? line.share_percent ?? 0, SHARE_DECIMALS),
-    }
+    return { ...rest, share_percent: roundTo(line.share_percent ?? Math.max(0, filled_percent), SHARE_DECIMALS) }
   })
-  return { ...context.formula, lines: lines.filter((line) => (line.share_percent ?? 0) > 0) }
+  return { ...formula, lines: lines.filter((line) => (line.share_percent ?? 0) > 0) }
 }

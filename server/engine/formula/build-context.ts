@@ -4,7 +4,7 @@ import type { Subject } from '#engine/graph/subject.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { FormulaContext, FormulaLine, RoleHere, Substance } from './context.ts'
 import { formOf } from './form-of.ts'
-import { oilPercent, surfactantPercent, waterPercent } from './totals.ts'
+import { activeMatter, oilPercent, surfactantPercent, waterPercent } from './totals.ts'
 import { holdsHere } from './when.ts'
 
 /** Phase of a line: as stated, else that of the record. */
@@ -37,8 +37,14 @@ function substancesOf(lines: readonly FormulaLine[]): Substance[] {
   for (const line of lines) {
     for (const part of line.subject.parts) {
       const known = sums.get(part.subject.id)
-      const share_percent = (known?.share_percent ?? 0) + line.share_percent * part.share
-      sums.set(part.subject.id, { subject: part.subject, share_percent })
+      const share_percent = line.share_percent * part.share
+      // Parts of a blend are stated pure; a line of its own is a trade form with its strength.
+      const pure = part.subject.id === line.subject.id ? activeMatter(line) / line.share_percent : 1
+      sums.set(part.subject.id, {
+        subject: part.subject,
+        share_percent: (known?.share_percent ?? 0) + share_percent,
+        pure_percent: (known?.pure_percent ?? 0) + share_percent * pure,
+      })
     }
   }
   return [...sums.values()]
@@ -57,23 +63,36 @@ function rolesHere(subject: Subject, here: FormulaContext): RoleHere[] {
   return ordered.map((claim) => ({ role: claim.role, claim }))
 }
 
+const byId = (a: FormulaLine, b: FormulaLine): number =>
+  a.subject.id < b.subject.id ? -1 : a.subject.id > b.subject.id ? 1 : 0
+
+/** Former and second names give way to the id of the record; ids that nobody knows stay as they are. */
+const withRecordIds = (formula: Formula, world: World): Formula => ({
+  ...formula,
+  lines: formula.lines.map((line) => ({ ...line, ingredient: world.find(line.ingredient)?.id ?? line.ingredient })),
+})
+
 /**
  * Works out what the rules ask of a formula. Lines of ingredients that the world does not know are left out; the
  * caller refuses them first.
  */
-export function buildContext(formula: Formula, world: World, placedOn?: string): FormulaContext {
-  const lines = linesOf(formula, world)
+export function buildContext(asked: Formula, world: World, placedOn?: string): FormulaContext {
+  const formula = withRecordIds(asked, world)
+  const written = linesOf(formula, world)
+  const lines = [...written].sort((a, b) => byId(a, b) || a.share_percent - b.share_percent)
   const memo = new Map<string, RoleHere[]>()
   const context: FormulaContext = {
     world,
     formula,
     lines,
+    written,
     substances: substancesOf(lines),
     form: formula.form ?? formOf(lines, world),
     formDerived: formula.form === undefined,
     ph: formula.ph,
     hottest_c: formula.hottest_c,
-    areas: formula.areas,
+    // An empty list says nothing of where the product goes: as if it were left out.
+    areas: formula.areas && formula.areas.length > 0 ? formula.areas : undefined,
     placedOn,
     water_percent: waterPercent(lines, world),
     oil_percent: oilPercent(lines),

@@ -22,13 +22,18 @@ export interface RoleHere {
 export interface Substance {
   subject: Subject
   share_percent: number
+  /** the pure substance in it: a solution counts by its strength, as the law counts it */
+  pure_percent: number
 }
 
 /** A formula with everything that the rules ask of it worked out once. */
 export interface FormulaContext {
   world: World
   formula: Formula
+  /** sorted by id and share, so that no answer depends on the order in which a recipe is written */
   lines: readonly FormulaLine[]
+  /** the same lines as written */
+  written: readonly FormulaLine[]
   /** lines of one ingredient summed, blends taken apart */
   substances: readonly Substance[]
   form: Form

@@ -1,6 +1,6 @@
 import { finderOf, soundBag } from '#engine/knowledge/find-names.ts'
 import type { NameFinder } from '#engine/knowledge/find-names.ts'
-import { normalName, squashed, wordBag } from '#engine/knowledge/normal-name.ts'
+import { normalName, squashed, wordBag, wordsOf } from '#engine/knowledge/normal-name.ts'
 import { rewrites } from '#engine/knowledge/rewrite-name.ts'
 import { translated } from '#engine/knowledge/translate-name.ts'
 import { readNumber } from './read-number.ts'
@@ -9,7 +9,7 @@ import type { Reading } from './reading.ts'
 import type { World } from './world.ts'
 
 /** What graph-data/names.yaml says of a text. */
-function readWord(world: World, key: string): Reading | null {
+export function readWord(world: World, key: string): Reading | null {
   const { ask, means, notHere } = world.knowledge.words
   const flat = squashed(key)
   const word = ask.get(flat)
@@ -39,7 +39,7 @@ function readAsIs(world: World, finder: NameFinder, key: string): Reading | null
 function readReordered(world: World, finder: NameFinder, key: string): Reading | null {
   const bag = wordBag(key)
   if (bag === '') return null
-  const word = readWord(world, bag)
+  const word = readWord(world, wordsOf(key).join(' '))
   if (word) return word
   const hits = finder.byBag.get(bag)
   return hits ? readingOf(bag, hits, world.knowledge) : null

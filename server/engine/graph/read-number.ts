@@ -44,9 +44,19 @@ function readAdditive(world: World, key: string): Reading | null {
     const hits = finder.bySquash.get(name)
     if (hits) return readingOf(name, hits, world.knowledge)
   }
-  return null
+  return { kind: 'not-here', note: 'no ingredient of the inventory carries this additive number' }
 }
 
-/** Names that are numbers: CAS, food additive. Null when the text is neither. */
+/** "CI 77891" with any spacing; a colour index number that is not known has no near one. */
+function readColour(world: World, key: string): Reading | null {
+  const match = /^(?:c i|ci) ?(\d{5})$/.exec(key)
+  if (!match) return null
+  const hits = finderOf(world.knowledge).bySquash.get(`ci${match[1]}`)
+  return hits
+    ? readingOf(key, hits, world.knowledge)
+    : { kind: 'not-here', note: 'no ingredient of the inventory carries this colour index number' }
+}
+
+/** Names that are numbers: CAS, food additive, colour index. Null when the text is none of these. */
 export const readNumber = (world: World, text: string, key: string): Reading | null =>
-  readCas(world, text) ?? readAdditive(world, key)
+  readCas(world, text) ?? readAdditive(world, key) ?? readColour(world, key)

@@ -5,14 +5,14 @@ import { usualOf } from './reading.ts'
 import type { Reading } from './reading.ts'
 import type { World } from './world.ts'
 
-/** Parts of a plant: a name without them means the usual part, when only one is known. */
+/** Parts of a plant: a name without them means the usual part, when one alone is in use. */
 const PLANT_PARTS = new Set(
   'seed fruit kernel leaf flower herb bran germ nut peel root bark wood bud stem rhizome bulb berry needle'.split(' '),
 )
 /** What is made of a plant; a name that ends so says what it is. */
-const MADE = new Set('oil butter extract water wax cera juice powder starch gum flour resin protein'.split(' '))
+const MADE = 'oil butter extract water wax cera juice powder starch gum flour resin protein acid'.split(' ')
 
-const MOST = 8
+const MOST = 10
 
 function firstAt(sorted: readonly string[], text: string): number {
   let low = 0
@@ -42,12 +42,11 @@ const idsOf = (finder: NameFinder, names: readonly string[]): string[] => [
 
 /** "behentrimonium metho": the last word breaks off, the number of words is the same. */
 function completed(finder: NameFinder, key: string): string | null {
-  const words = key.split(' ').length
-  if (words < 2 || (key.split(' ').at(-1)?.length ?? 0) < 4) return null
-  const ids = idsOf(
-    finder,
-    beginningWith(finder, key).filter((name) => name.split(' ').length === words),
-  )
+  const words = key.split(' ')
+  const last = words.at(-1) ?? ''
+  if (words.length < 2 || last.length < 4 || finder.byWord.has(last)) return null
+  const names = beginningWith(finder, key).filter((name) => name.split(' ').length === words.length)
+  const ids = idsOf(finder, names)
   return ids.length === 1 ? (ids[0] ?? null) : null
 }
 
@@ -55,22 +54,40 @@ function completed(finder: NameFinder, key: string): string | null {
 function holding(finder: NameFinder, words: readonly string[]): string[] {
   const lists = words.map((word) => finder.byWord.get(word) ?? [])
   const shortest = [...lists].sort((a, b) => a.length - b.length)[0] ?? []
-  return shortest.filter((name) => {
+  return shortest.slice(0, 3000).filter((name) => {
     const bag = new Set(wordBag(name).split(' '))
     return words.every((word) => bag.has(word))
   })
 }
 
-/** "Vitis vinifera oil": only the plant part is missing, and one part alone is known. */
-function withPart(finder: NameFinder, words: readonly string[], names: readonly string[]): string | null {
-  if (words.length < 2 || !words.some((word) => MADE.has(word))) return null
+/** "Vitis vinifera oil": only the plant part is missing, and one part alone is known or in use. */
+function withPart(world: World, finder: NameFinder, words: readonly string[], names: readonly string[]): string | null {
+  if (words.length < 3 || !words.some((word) => MADE.includes(word))) return null
   const fitting = names.filter((name) =>
     wordBag(name)
       .split(' ')
       .every((word) => words.includes(word) || PLANT_PARTS.has(word)),
   )
   const ids = idsOf(finder, fitting)
-  return ids.length === 1 ? (ids[0] ?? null) : null
+  if (ids.length === 1) return ids[0] ?? null
+  const used = ids.filter((id) => world.knowledge.ingredients.has(id))
+  return used.length === 1 ? (used[0] ?? null) : null
+}
+
+/** One of each kind first (oil, extract, water ...), then the rest; the usual and the short names lead. */
+function varied(world: World, ids: readonly string[]): string[] {
+  const { knowledge } = world
+  const ranked = [...ids].sort(
+    (a, b) => usualOf(knowledge, b) - usualOf(knowledge, a) || a.length - b.length || (a < b ? -1 : 1),
+  )
+  const kinds = new Set<string>()
+  const firsts = ranked.filter((id) => {
+    const kind = MADE.find((word) => id.endsWith(word)) ?? ''
+    if (kinds.has(kind)) return false
+    kinds.add(kind)
+    return true
+  })
+  return [...new Set([...firsts, ...ranked])].slice(0, MOST)
 }
 
 /** Reads a name of which a word is missing or breaks off. A question unless only one name fits. */
@@ -83,15 +100,10 @@ export function readPartial(world: World, key: string): Reading | null {
     .filter((word) => word !== '')
   if (words.length === 0) return null
   const names = holding(finder, words)
-  const part = withPart(finder, words, names)
-  if (part !== null) return { kind: 'found', id: part, note: 'the plant part is taken from the only name that fits' }
+  const part = withPart(world, finder, words, names)
+  if (part !== null) return { kind: 'found', id: part, note: 'the plant part is taken from the only one in use' }
   const begun = key.length >= 4 && words.length <= 2 ? beginningWith(finder, key) : []
-  const length = (id: string) => id.length
-  const ids = [...new Set([...idsOf(finder, names), ...idsOf(finder, begun)])]
-    .sort(
-      (a, b) => usualOf(world.knowledge, b) - usualOf(world.knowledge, a) || length(a) - length(b) || (a < b ? -1 : 1),
-    )
-    .slice(0, MOST)
+  const ids = varied(world, [...new Set([...idsOf(finder, names), ...idsOf(finder, begun)])])
   if (ids.length === 0) return null
   const why = 'holds the words typed; a word is missing'
   return { kind: 'ask', choices: ids.map((id) => ({ id, score: 0.6, why })), note: 'a word seems to be missing' }

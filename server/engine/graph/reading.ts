@@ -29,7 +29,7 @@ export type Reading =
   | { kind: 'not-here'; note: string }
 
 /** A class word and its members would fill a page; more than this nobody reads. */
-const MOST_CHOICES = 8
+const MOST_CHOICES = 10
 
 /** INCI name and depth of knowledge of an id; null when there is no such thing. */
 export function nameOf(world: World, id: string): { id: string; inci: string; tier: ResolveResult['tier'] } | null {
@@ -72,6 +72,11 @@ export function readingOf(key: string, hits: readonly NameHit[], knowledge: Know
   const inci = idsOf(of('inci'))
   const named = idsOf(of('exact', 'former', 'foreign'))
   const [first] = inci
+  // A record that goes by the name of an entry without a record is that entry under its other inventory name.
+  const [owner] = named.filter((id) => knowledge.ingredients.has(id))
+  if (first !== undefined && owner !== undefined && named.length === 1 && !knowledge.ingredients.has(first)) {
+    return { kind: 'found', id: owner }
+  }
   if (first !== undefined && inci.length === 1) {
     if (!(isAbbreviation(key) && named.some((id) => id !== first))) return { kind: 'found', id: first }
   }

@@ -9,22 +9,42 @@ export interface Selectable {
   allRoles: ReadonlySet<string>
 }
 
-function holds(term: string, subject: Selectable): boolean {
-  if (term.startsWith('!')) return !holds(term.slice(1), subject)
-  if (term.startsWith('class:')) return subject.classes.has(term.slice(6))
-  if (term.startsWith('role:')) return subject.allRoles.has(term.slice(5))
-  return subject.id === term
+interface Term {
+  kind: 'class' | 'role' | 'id'
+  name: string
+  not: boolean
+}
+
+function parseTerm(text: string): Term {
+  const not = text.startsWith('!')
+  const bare = not ? text.slice(1) : text
+  if (bare.startsWith('class:')) return { kind: 'class', name: bare.slice(6), not }
+  if (bare.startsWith('role:')) return { kind: 'role', name: bare.slice(5), not }
+  return { kind: 'id', name: bare, not }
+}
+
+/** Selectors come from the data, so there is an end of them; each is taken apart once. */
+const parsed = new Map<string, Term[]>()
+
+function termsOf(selector: string): Term[] {
+  const known = parsed.get(selector)
+  if (known) return known
+  const terms = selector.split('&').map((term) => parseTerm(term.trim()))
+  parsed.set(selector, terms)
+  return terms
+}
+
+function holds({ kind, name, not }: Term, subject: Selectable): boolean {
+  const is =
+    kind === 'class' ? subject.classes.has(name) : kind === 'role' ? subject.allRoles.has(name) : subject.id === name
+  return is !== not
 }
 
 export const matches = (selector: string, subject: Selectable): boolean =>
-  selector.split('&').every((term) => holds(term.trim(), subject))
+  termsOf(selector).every((term) => holds(term, subject))
 
-/** Class and role names that a selector mentions, for the lint that looks them up. */
+/** Class, role and ingredient names that a selector mentions, for the lint that looks them up. */
 export function namesIn(selector: string): { classes: string[]; roles: string[]; ids: string[] } {
-  const terms = selector.split('&').map((term) => term.trim().replace(/^!/, ''))
-  return {
-    classes: terms.filter((t) => t.startsWith('class:')).map((t) => t.slice(6)),
-    roles: terms.filter((t) => t.startsWith('role:')).map((t) => t.slice(5)),
-    ids: terms.filter((t) => !t.includes(':')),
-  }
+  const names = (kind: Term['kind']) => termsOf(selector).flatMap((term) => (term.kind === kind ? [term.name] : []))
+  return { classes: names('class'), roles: names('role'), ids: names('id') }
 }

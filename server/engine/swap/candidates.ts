@@ -105,7 +105,10 @@ export function candidatesFor(job: Job, context: FormulaContext, missing: Readon
     ...world.standInsFor(job.missing).map(({ stand }) => stand),
   ])
   return [...pool]
-    .filter((stand) => !missing.has(stand.id))
+    .filter(
+      (stand) =>
+        !missing.has(stand.id) && !(missing.size > 1 && stand.madeOf.some((part) => missing.has(part.ingredient))),
+    )
     .map((stand) => rate(job, stand, context))
     .sort((a, b) => b.promise - a.promise || (a.stand.id < b.stand.id ? -1 : 1))
 }

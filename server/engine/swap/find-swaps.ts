@@ -51,6 +51,16 @@ export function lookBefore(world: World, formula: Formula): Before {
   return { context, findings: runChecks(context) }
 }
 
+/** Former and second names in wishes give way to the id of the record; names of classes stay. */
+function withRecordIds(wishes: Wishes, world: World): Wishes {
+  const own = (id: string) => (world.knowledge.classes.has(id) ? id : (world.find(id)?.id ?? id))
+  return {
+    ...wishes,
+    ...(wishes.only && { only: wishes.only.map(own) }),
+    ...(wishes.without && { without: wishes.without.map(own) }),
+  }
+}
+
 const hasTrial = (one: Assessed): one is Assessed & { trial: Trial } => one.trial !== null
 
 function noSwapText(job: Job, before: Before, refused: readonly Assessed[]): string {
@@ -59,14 +69,21 @@ function noSwapText(job: Job, before: Before, refused: readonly Assessed[]): str
 }
 
 /** Stand-ins for one missing ingredient. */
-function swapsForOne(world: World, job: Job, before: Before, wishes: Wishes, limit: number): SwapsReply {
+function swapsForOne(
+  world: World,
+  job: Job,
+  before: Before,
+  wishes: Wishes,
+  limit: number,
+  missing: ReadonlySet<string>,
+): SwapsReply {
   const base = {
     roles: [roleOf(job)],
     leaveOut: judgeLeaveOut(before, job),
     graphVersion: world.knowledge.version,
   }
   const hanging = hangsOn(before.context, job)
-  const candidates = candidatesFor(job, before.context, new Set([job.missing.id]))
+  const candidates = candidatesFor(job, before.context, missing)
   const { offered, refused } = search(job, candidates, before, wishes, limit)
   if (hanging !== null) {
     const looksRight = [...offered, ...refused]
@@ -110,7 +127,8 @@ export function findSwaps(
   const known = jobs.filter((job): job is Job => job !== null)
   const [only] = known
   if (!only || known.length < jobs.length) return notKnown(world, missing)
-  if (known.length === 1) return swapsForOne(world, only, before, wishes, limit)
-  const singles = known.map((job) => swapsForOne(world, job, before, wishes, limit))
+  const ids = new Set(known.map((job) => job.missing.id))
+  if (known.length === 1) return swapsForOne(world, only, before, wishes, limit, ids)
+  const singles = known.map((job) => swapsForOne(world, job, before, wishes, limit, ids))
   return jointSwaps({ jobs: known, singles, before, wishes, limit })
 }

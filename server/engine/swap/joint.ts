@@ -56,7 +56,7 @@ function together(parts: readonly Swap[], { before, wishes }: JointQuestion): Sw
       ...parts.flatMap(({ changes }) => changes.filter(({ kind }) => kind !== 'ph' && kind !== 'heat')),
       ...trial.repairs,
     ],
-    formula,
+    formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
     findings: trial.findings,
     path: parts.flatMap(({ path }) => path),
     scores: { rank: Math.max(0, rankOf(parts) - trial.cost) },

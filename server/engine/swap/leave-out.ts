@@ -43,6 +43,8 @@ function isTheProduct(context: FormulaContext, { missing, share_percent }: Job):
 const isEmulsion = ({ form }: FormulaContext): boolean => form === 'oil-in-water' || form === 'water-in-oil'
 
 const HALF = 0.5
+/** So much of the work stays that hardly anybody notices. */
+const MOST = 0.75
 
 /** What is lost with the role itself, softened or sharpened by what else does the job here. */
 function byRole(context: FormulaContext, job: Job): LeaveOut {
@@ -65,7 +67,7 @@ function byRole(context: FormulaContext, job: Job): LeaveOut {
             : `Nothing else does the job of the ${label}.`,
         }
   }
-  if (lost === 'workable' && left >= HALF)
+  if (lost === 'workable' && left >= MOST)
     return { verdict: 'fine', why: `${others} does the same job; little is lost.` }
   return lost === 'fine'
     ? { verdict: 'fine', why: `The formula stands without ${nameOf(missing)}; what is lost is its effect as ${label}.` }

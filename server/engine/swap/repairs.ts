@@ -7,6 +7,7 @@ import type { Finding } from '#engine/model/finding.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Change, Wishes } from '#engine/model/swap.ts'
 import { roundTo, short } from '#engine/units/round.ts'
+import { wishUnmet } from './wishes.ts'
 
 /** A change to the formula beside the swap itself, with what it takes off the rank. */
 export interface Repair {
@@ -82,14 +83,21 @@ const COMPANION: Record<string, { id: string; ratio: number; text: string }> = {
   acid: { id: 'lactic-acid', ratio: 0.3, text: 'an acid, in small steps by the pH meter' },
 }
 
+function mayAdd(id: string, { world }: FormulaContext, wishes: Wishes): boolean {
+  const subject = world.find(id)
+  return subject !== null && wishUnmet(subject, wishes, NOTHING) === null
+}
+
+const NOTHING: ReadonlySet<string> = new Set()
+
 /** Adds the partner without which a stand-in does nothing (a neutraliser, an acid). */
-const addCompanion: RepairKind = (after, forbidden) => {
+const addCompanion: RepairKind = (after, forbidden, wishes) => {
   for (const { rule, about } of forbidden) {
     if (rule !== 'need-missing') continue
     const line = after.lines.find(({ subject }) => about.includes(subject.id))
     const need = line?.subject.needs.find(({ need: kind }) => COMPANION[kind])
     const companion = need && COMPANION[need.need]
-    if (!line || !companion) continue
+    if (!line || !companion || !mayAdd(companion.id, after, wishes)) continue
     const share_percent = roundTo(line.share_percent * companion.ratio, 3)
     const lines = [...after.formula.lines, { ingredient: companion.id, share_percent, phase: 'water' as const }]
     const filler = takesUpDifference(after, new Set([line.subject.id, companion.id]))

@@ -57,7 +57,9 @@ export function tryOut(
     repairs.push(repair.change)
     cost += repair.cost
   }
-  const conflict = forbidding(state.worse, world)
+  // A stop that was there before is no fault of the stand-in, but nothing with a stop may be proposed.
+  const stops = state.findings.filter(({ severity }) => severity === 'stop')
+  const conflict = [...new Set([...forbidding(state.worse, world), ...stops])]
   const burdens = state.worse.filter((finding) => !conflict.includes(finding))
   return {
     after: state.context,

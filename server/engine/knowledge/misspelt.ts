@@ -1,0 +1,61 @@
+import { editDistance, likeness } from './edit-distance.ts'
+import { soundOf, squashed, wordsOf } from './normal-name.ts'
+
+/** Consonants in order: what is left when vowels are misheard or dropped. The first letter stays. */
+const boned = (text: string): string => text.replace(/(?!^)[aeiouy]/g, '').replace(/(.)\1+/g, '$1')
+
+/** Whether two words differ in vowels, doubled letters or spelling by sound only. */
+export function soundsAlike(a: string, b: string): boolean {
+  if (/\d/.test(a) || /\d/.test(b)) return a === b
+  return boned(a) === boned(b) || boned(soundOf(a)) === boned(soundOf(b))
+}
+
+/** Whether a word can be a slip of the pen for another. Short words change their meaning with one consonant. */
+function isSlip(typed: string, meant: string, alone: boolean): boolean {
+  if (/\d/.test(typed) || /\d/.test(meant)) return false
+  if (soundsAlike(typed, meant)) return likeness(typed, meant) >= 0.45
+  if (soundOf(typed)[0] !== soundOf(meant)[0]) return false
+  const length = Math.max(typed.length, meant.length)
+  const allowed = length >= 12 ? 2 : length >= (alone ? 9 : 4) ? 1 : 0
+  return editDistance(typed, meant, allowed) <= allowed
+}
+
+/** Words of both texts that have no equal in the other. */
+function unmatched(typed: readonly string[], meant: readonly string[]): [string[], string[]] {
+  const rest = [...meant]
+  const open = typed.filter((word) => {
+    const at = rest.indexOf(word)
+    if (at >= 0) rest.splice(at, 1)
+    return at < 0
+  })
+  return [open, rest]
+}
+
+const numbersOf = (text: string): string => (text.match(/\d+/g) ?? []).sort().join(' ')
+
+/**
+ * Whether a typed text is a misspelling of a name. A word that is known is not a misspelling of another word, numbers
+ * must be the same, and no word may be missing or too many.
+ * @param isKnown whether a word occurs in any name
+ */
+export function isMisspelling(typed: string, name: string, isKnown: (word: string) => boolean): boolean {
+  if (numbersOf(typed) !== numbersOf(name)) return false
+  const [open, rest] = unmatched(wordsOf(typed), wordsOf(name))
+  if (open.length === 0 || rest.length === 0) return false
+  if (open.length === rest.length) {
+    const alone = wordsOf(name).length === 1
+    return open.every((word) => {
+      if (isKnown(word)) return false
+      const at = rest.findIndex((other) => isSlip(word, other, alone))
+      if (at >= 0) rest.splice(at, 1)
+      return at >= 0
+    })
+  }
+  // Written apart or together: the letters must agree as a whole.
+  const flat = squashed(typed)
+  const other = squashed(name)
+  const close = likeness(flat, other)
+  const bySound = likeness(soundOf(flat), soundOf(other))
+  if (flat.length < 8) return false
+  return soundsAlike(flat, other) ? close >= 0.5 : Math.max(close, bySound) >= 0.8
+}
