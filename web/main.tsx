@@ -1,0 +1,21 @@
+import { QueryClientProvider } from '@tanstack/react-query'
+import { StrictMode } from 'react'
+import { createRoot } from 'react-dom/client'
+import { App } from './app.tsx'
+import { makeQueryClient } from './client/query-client.ts'
+import './styles/base.css'
+import './styles/bench.css'
+import './styles/swaps.css'
+import './styles/records.css'
+import './styles/print.css'
+
+const root = document.getElementById('root')
+if (root) {
+  createRoot(root).render(
+    <StrictMode>
+      <QueryClientProvider client={makeQueryClient()}>
+        <App />
+      </QueryClientProvider>
+    </StrictMode>,
+  )
+}

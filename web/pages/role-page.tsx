@@ -1,0 +1,73 @@
+import { Link } from 'wouter'
+import { plainLabel } from '#web/client/use-labels.ts'
+import type { RoleReply } from '#web/client/use-roles.ts'
+import { useRole, useRoles } from '#web/client/use-roles.ts'
+import { useTitle } from '#web/client/use-title.ts'
+import { RecordList } from '#web/parts/record-list.tsx'
+import { RoleSought } from '#web/parts/role-sought.tsx'
+import { Failed, Loading } from '#web/parts/states.tsx'
+import { text } from '#web/text/en.ts'
+
+const T = text.roles
+type LabelOf = (id: string) => string
+
+function Links({ title, ids, labelOf }: { title: string; ids: readonly string[]; labelOf: LabelOf }) {
+  if (ids.length === 0) return null
+  return (
+    <div>
+      <dt>{title}</dt>
+      <dd>
+        {ids.map((id, at) => (
+          <span key={id}>
+            {at > 0 && ', '}
+            <Link href={`/role/${id}`}>{labelOf(id)}</Link>
+          </span>
+        ))}
+      </dd>
+    </div>
+  )
+}
+
+function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
+  useTitle(role.label)
+  return (
+    <>
+      <h1>{role.label}</h1>
+      <p className="lead">{role.says}</p>
+      <section className="card">
+        <dl>
+          <Links title={T.broader} ids={role.broader === undefined ? [] : [role.broader]} labelOf={labelOf} />
+          <Links title={T.narrower} ids={role.narrower} labelOf={labelOf} />
+          <Links title={T.confused} ids={role.confusedWith} labelOf={labelOf} />
+          <div>
+            <dt>{T.phase}</dt>
+            <dd>{role.phase}</dd>
+          </div>
+        </dl>
+      </section>
+      <RoleSought swap={role.swap} />
+      <section className="card">
+        <h2>
+          {T.playedBy} ({role.playedBy.length})
+        </h2>
+        {role.playedBy.length === 0 ? <p>{T.noPlayers}</p> : <RecordList records={role.playedBy} roleLabel={labelOf} />}
+      </section>
+    </>
+  )
+}
+
+/** One role: what it is, how a stand-in for it is sought, who plays it. */
+export function RolePage({ id }: { id: string }) {
+  const reply = useRole(id)
+  const roles = useRoles()
+  const labelOf = (role: string) =>
+    (roles.state === 'ready' ? roles.data.roles.find((one) => one.id === role)?.label : undefined) ?? plainLabel(role)
+  return (
+    <div className="page">
+      {reply.state === 'ready' && <Role role={reply.data} labelOf={labelOf} />}
+      {reply.state === 'failed' && reply.code === 'unknown-role' && <h1>{T.unknown}</h1>}
+      {reply.state === 'failed' && <Failed failure={reply} />}
+      {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{T.loadingOne}</Loading>}
+    </div>
+  )
+}

@@ -1,0 +1,52 @@
+import { Link } from 'wouter'
+import type { Finding } from '#web/client/use-check.ts'
+import { claimHref } from '#web/format/claim.ts'
+import { text } from '#web/text/en.ts'
+import { SeverityMark } from './severity-mark.tsx'
+
+function Reasons({ finding }: { finding: Finding }) {
+  return (
+    <ul>
+      {finding.because.map(({ fact, claim }, at) => {
+        const href = claim === undefined ? null : claimHref(claim, finding.about[0])
+        return <li key={`${fact}${at}`}>{href ? <Link href={href}>{fact}</Link> : fact}</li>
+      })}
+    </ul>
+  )
+}
+
+/** One finding: what is wrong at a glance; remedy, reasons and sources when opened. */
+export function FindingItem({ finding }: { finding: Finding }) {
+  const { severity, message, remedy, because, sources, rule } = finding
+  return (
+    <details className="finding" data-severity={severity}>
+      <summary>
+        <SeverityMark severity={severity} /> <span className="message">{message}</span>
+      </summary>
+      <dl>
+        {remedy !== undefined && (
+          <>
+            <dt>{text.finding.remedy}</dt>
+            <dd>{remedy}</dd>
+          </>
+        )}
+        {because.length > 0 && (
+          <>
+            <dt>{text.finding.because}</dt>
+            <dd>
+              <Reasons finding={finding} />
+            </dd>
+          </>
+        )}
+        {sources.length > 0 && (
+          <>
+            <dt>{text.finding.sources}</dt>
+            <dd>{sources.join(', ')}</dd>
+          </>
+        )}
+        <dt>{text.finding.rule}</dt>
+        <dd>{rule}</dd>
+      </dl>
+    </details>
+  )
+}

@@ -1,0 +1,29 @@
+import type { Finding } from '#web/client/use-check.ts'
+import { text } from '#web/text/en.ts'
+import { FindingItem } from './finding-item.tsx'
+
+const RANK: Record<Finding['severity'], number> = { stop: 0, warn: 1, unknown: 2, note: 3 }
+const keyOf = (finding: Finding): string => `${finding.rule} ${finding.about.join(' ')} ${finding.message}`
+
+/** Findings, the gravest first; remarks are folded away when graver ones or many stand beside them. */
+export function Findings({ findings, fold = true }: { findings: readonly Finding[]; fold?: boolean }) {
+  const sorted = [...findings].sort((a, b) => RANK[a.severity] - RANK[b.severity])
+  const grave = fold ? sorted.filter(({ severity }) => RANK[severity] < 2) : sorted
+  const rest = fold ? sorted.filter(({ severity }) => RANK[severity] >= 2) : []
+  if (sorted.length === 0) return null
+  return (
+    <div className="findings">
+      {grave.map((finding) => (
+        <FindingItem key={keyOf(finding)} finding={finding} />
+      ))}
+      {rest.length > 0 && (
+        <details className="more">
+          <summary>{text.finding.more(rest.length)}</summary>
+          {rest.map((finding) => (
+            <FindingItem key={keyOf(finding)} finding={finding} />
+          ))}
+        </details>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,46 @@
+import type { ReactNode } from 'react'
+import { Link, useRoute } from 'wouter'
+import { text } from '#web/text/en.ts'
+
+function Tab({ href, path, children }: { href: string; path: string; children: ReactNode }) {
+  const [isHere] = useRoute(path)
+  return (
+    <Link href={href} className="tab" {...(isHere && { 'aria-current': 'page' as const })}>
+      {children}
+    </Link>
+  )
+}
+
+/** Head, content and the standing line at the foot. */
+export function Frame({ children }: { children: ReactNode }) {
+  return (
+    <>
+      <a className="skip" href="#content">
+        {text.app.skip}
+      </a>
+      <header className="top">
+        <Link href="/" className="brand">
+          <img src="/icon.svg" alt="" width="28" height="28" />
+          <span>{text.app.name}</span>
+        </Link>
+        <nav aria-label={text.app.nav}>
+          <Tab href="/" path="/">
+            {text.app.bench}
+          </Tab>
+          <Tab href="/ingredients" path="/ingredients">
+            {text.app.ingredients}
+          </Tab>
+          <Tab href="/roles" path="/roles">
+            {text.app.roles}
+          </Tab>
+        </nav>
+      </header>
+      <main id="content" tabIndex={-1}>
+        {children}
+      </main>
+      <footer className="foot">
+        <p>{text.app.footer}</p>
+      </footer>
+    </>
+  )
+}

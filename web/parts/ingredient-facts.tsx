@@ -1,0 +1,135 @@
+import { Link } from 'wouter'
+import type { IngredientReply } from '#web/client/use-ingredient.ts'
+import { readable } from '#web/client/use-labels.ts'
+import { rangeText, shareText } from '#web/format/number.ts'
+import { text } from '#web/text/en.ts'
+
+const T = text.ingredient
+
+export function Names({ record }: { record: IngredientReply }) {
+  const kinds = Object.entries(T.nameKinds).flatMap(([kind, label]) => {
+    const names = record.names[kind] ?? []
+    return names.length > 0 ? [{ label, names }] : []
+  })
+  if (kinds.length === 0 && record.cas.length === 0) return null
+  return (
+    <section className="card">
+      <h2>{T.names}</h2>
+      <dl>
+        {kinds.map(({ label, names }) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd>{names.join(', ')}</dd>
+          </div>
+        ))}
+        {record.cas.length > 0 && (
+          <div>
+            <dt>{T.cas}</dt>
+            <dd>{record.cas.join(', ')}</dd>
+          </div>
+        )}
+      </dl>
+    </section>
+  )
+}
+
+export function Roles({ record }: { record: IngredientReply }) {
+  return (
+    <section className="card">
+      <h2>{T.roles}</h2>
+      <ul>
+        {record.roles.map(({ role, label, level_percent, when, access }, at) => {
+          const range = level_percent ? rangeText(level_percent) : ''
+          return (
+            <li key={`${role}${at}`}>
+              <Link href={`/role/${role}`}>{label}</Link>
+              {range !== '' && <> {T.level(range)}</>}
+              {level_percent?.typical !== undefined && <>, {T.typical(level_percent.typical)}</>}
+              {when !== undefined && <> – {when}</>} <small>({T.accesses[access]})</small>
+            </li>
+          )
+        })}
+      </ul>
+      {record.classes.length > 0 && (
+        <>
+          <h3>{T.classes}</h3>
+          <ul className="chips">
+            {record.classes.map(({ id, says }) => (
+              <li key={id}>
+                <Link href={`/ingredients?class=${id}`} title={says}>
+                  {id.replaceAll('-', ' ')}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {record.madeOf.length > 0 && (
+        <>
+          <h3>{T.madeOf}</h3>
+          <ul>
+            {record.madeOf.map(({ ingredient, inci, share_percent }) => (
+              <li key={ingredient}>
+                <Link href={`/ingredient/${ingredient}`}>{readable(inci)}</Link> {shareText(share_percent)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  )
+}
+
+export function Windows({ windows }: Pick<IngredientReply, 'windows'>) {
+  const { ph_stability, ph_effective, heat_max_c } = windows
+  const rows = [
+    [T.keeps, ph_stability && rangeText(ph_stability)],
+    [T.works, ph_effective && rangeText(ph_effective)],
+    [T.heat, heat_max_c === undefined ? undefined : T.celsius(heat_max_c)],
+  ].filter(([, value]) => value)
+  return (
+    <section className="card">
+      <h2>{T.windows}</h2>
+      {rows.length === 0 && <p>{T.noWindows}</p>}
+      <dl>
+        {rows.map(([label, value]) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  )
+}
+
+export function LimitsAndCautions({ record }: { record: IngredientReply }) {
+  return (
+    <section className="card">
+      {record.cautions.length > 0 && (
+        <>
+          <h2>{T.cautions}</h2>
+          <ul className="cautions">
+            {record.cautions.map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <h2>{T.limits}</h2>
+      {record.limits.length === 0 && <p>{T.noLimits}</p>}
+      {record.limits.map(({ id, market, title, text: rows }) => (
+        <div key={id}>
+          <h3>
+            {T.markets[market]}: {title}
+          </h3>
+          <ul>
+            {rows.map((row) => (
+              <li key={row}>{row}</li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  )
+}

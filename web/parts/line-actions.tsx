@@ -1,0 +1,45 @@
+import type { BenchLine } from '#web/state/bench.ts'
+import { removeLine, toggleMissing } from '#web/state/edit.ts'
+import type { BenchStore } from '#web/state/use-bench.ts'
+import { text } from '#web/text/en.ts'
+
+interface Props {
+  line: BenchLine
+  name: string
+  /** a line that is not known yet cannot be sought after */
+  canMiss: boolean
+  /** three are marked already */
+  isFull: boolean
+  change: BenchStore['change']
+  onEdit: () => void
+}
+
+/** Missing, correct, remove. */
+export function LineActions({ line, name, canMiss, isFull, change, onEdit }: Props) {
+  return (
+    <td className="actions" role="cell">
+      <button
+        type="button"
+        className="missing"
+        aria-pressed={line.missing}
+        aria-label={text.recipe.missingOf(name)}
+        disabled={!canMiss || (isFull && !line.missing)}
+        title={isFull && !line.missing ? text.recipe.missingFull : undefined}
+        onClick={() => change((bench) => toggleMissing(bench, line.key))}
+      >
+        {text.recipe.missing}
+      </button>
+      <button type="button" className="quiet" aria-label={text.recipe.editOf(name)} onClick={onEdit}>
+        {text.recipe.edit}
+      </button>
+      <button
+        type="button"
+        className="quiet"
+        aria-label={text.recipe.removeOf(name)}
+        onClick={() => change((bench) => removeLine(bench, line.key))}
+      >
+        {text.recipe.remove}
+      </button>
+    </td>
+  )
+}

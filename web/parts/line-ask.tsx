@@ -1,0 +1,53 @@
+import { useState } from 'react'
+import { readable } from '#web/client/use-labels.ts'
+import type { BenchLine } from '#web/state/bench.ts'
+import type { Standing } from '#web/state/line-view.ts'
+import { text } from '#web/text/en.ts'
+
+interface Props {
+  line: BenchLine
+  standing: Extract<Standing, { state: 'ask' | 'unknown' }>
+  onChoose: (id: string) => void
+  onAside: () => void
+}
+
+const AT_FIRST = 4
+
+/** The question at a line whose name has several readings or none. Nothing is chosen for the person. */
+export function LineAsk({ line, standing, onChoose, onAside }: Props) {
+  const [showAll, setShowAll] = useState(false)
+  const { choices, note, state } = standing
+  const shown = showAll ? choices : choices.slice(0, AT_FIRST)
+  return (
+    <div className="ask" role="group" aria-label={text.ask.choose(line.name)}>
+      <p>
+        {state === 'ask' ? text.ask.ask(line.name) : text.ask.unknown(line.name)}
+        {note !== null && ` ${note}`}
+        {state === 'unknown' && choices.length > 0 && ` ${text.ask.nearest}`}
+      </p>
+      <ul>
+        {shown.map(({ ingredient, inci, why }) => (
+          <li key={ingredient}>
+            <button type="button" onClick={() => onChoose(ingredient)}>
+              {readable(inci)} <small>{why}</small>
+            </button>
+          </li>
+        ))}
+        {choices.length > shown.length && (
+          <li>
+            <button type="button" className="quiet" onClick={() => setShowAll(true)}>
+              {text.ask.more(choices.length - shown.length)}
+            </button>
+          </li>
+        )}
+        {!line.aside && (
+          <li>
+            <button type="button" className="quiet" onClick={onAside}>
+              {text.ask.aside}
+            </button>
+          </li>
+        )}
+      </ul>
+    </div>
+  )
+}

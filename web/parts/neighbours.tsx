@@ -1,0 +1,56 @@
+import { Link } from 'wouter'
+import type { IngredientReply } from '#web/client/use-ingredient.ts'
+import { readable } from '#web/client/use-labels.ts'
+import { rangeText } from '#web/format/number.ts'
+import { text } from '#web/text/en.ts'
+
+type Neighbour = IngredientReply['neighbours'][number]
+
+function hrefOf(node: string): string | null {
+  const [kind, id] = node.includes(':') ? node.split(':') : ['ingredient', node]
+  if (kind === 'ingredient') return `/ingredient/${id}`
+  if (kind === 'role') return `/role/${id}`
+  return kind === 'class' ? `/ingredients?class=${id}` : null
+}
+
+function Item({ neighbour }: { neighbour: Neighbour }) {
+  const { node, label, says, severity, level_percent, access } = neighbour
+  const href = hrefOf(node)
+  const name = label === label.toUpperCase() ? readable(label) : label
+  const level = level_percent ? rangeText(level_percent) : ''
+  return (
+    <li>
+      {href ? <Link href={href}>{name}</Link> : name}
+      {severity !== undefined && <em> {severity}</em>}
+      {level !== '' && <small> {text.ingredient.level(level)}</small>}
+      {says !== undefined && says !== '' && <> – {says}</>}
+      {access !== undefined && <small> ({text.ingredient.accesses[access]})</small>}
+    </li>
+  )
+}
+
+/** Neighbours in the graph, grouped by relation and direction. */
+export function Neighbours({ neighbours }: { neighbours: readonly Neighbour[] }) {
+  const groups = new Map<string, Neighbour[]>()
+  for (const neighbour of neighbours) {
+    const key = `${neighbour.relation} ${neighbour.direction}`
+    groups.set(key, [...(groups.get(key) ?? []), neighbour])
+  }
+  if (groups.size === 0) return <p>{text.ingredient.noNeighbours}</p>
+  return (
+    <div className="neighbours">
+      {[...groups].map(([key, members]) => (
+        <details key={key} open={members.length <= 8}>
+          <summary>
+            {text.ingredient.relations(members[0]?.relation ?? '', members[0]?.direction === 'in')} ({members.length})
+          </summary>
+          <ul>
+            {members.map((neighbour, at) => (
+              <Item key={`${neighbour.node}${at}`} neighbour={neighbour} />
+            ))}
+          </ul>
+        </details>
+      ))}
+    </div>
+  )
+}

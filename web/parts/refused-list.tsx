@@ -1,0 +1,33 @@
+import type { Refusal } from '#web/client/use-swaps.ts'
+import { text } from '#web/text/en.ts'
+import { Findings } from './findings.tsx'
+
+interface Props {
+  refused: readonly Refusal[]
+  labelOf: (id: string) => string
+}
+
+/** What looked right and is not, each with its conflict. */
+export function RefusedList({ refused, labelOf }: Props) {
+  if (refused.length === 0) return null
+  return (
+    <details className="refused">
+      <summary>
+        {text.swaps.refused} ({refused.length})
+      </summary>
+      <p>{text.swaps.refusedMore}</p>
+      <ul>
+        {refused.map(({ lines, message, conflict }) => {
+          const names = lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')
+          return (
+            <li key={names}>
+              <strong>{names}</strong>
+              <p>{message}</p>
+              <Findings findings={conflict} fold={false} />
+            </li>
+          )
+        })}
+      </ul>
+    </details>
+  )
+}

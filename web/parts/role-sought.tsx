@@ -1,0 +1,52 @@
+import type { RoleReply } from '#web/client/use-roles.ts'
+import { text } from '#web/text/en.ts'
+
+const T = text.roles
+const doseWords: Readonly<Record<string, string>> = T.doses
+
+/** How a stand-in for a role is sought: demands, criteria with their weight, dose, and what happens without. */
+export function RoleSought({ swap }: Pick<RoleReply, 'swap'>) {
+  return (
+    <section className="card">
+      <h2>{T.sought}</h2>
+      <dl>
+        {swap.must.length > 0 && (
+          <div>
+            <dt>{T.must}</dt>
+            <dd>{swap.must.join('; ')}</dd>
+          </div>
+        )}
+        <div>
+          <dt>{T.dose}</dt>
+          <dd>{doseWords[swap.dose] ?? swap.dose}</dd>
+        </div>
+        <div>
+          <dt>{T.lost}</dt>
+          <dd>{text.swaps.leaveOutWords[swap.lost]}</dd>
+        </div>
+        {swap.irreplaceable !== undefined && (
+          <div>
+            <dt>{T.irreplaceable}</dt>
+            <dd>{swap.irreplaceable}</dd>
+          </div>
+        )}
+      </dl>
+      {swap.criteria.length > 0 && (
+        <>
+          <h3>{T.criteria}</h3>
+          <ul>
+            {swap.criteria.map(({ name, weight, why }) => (
+              <li key={name}>
+                {name.replaceAll(/[-_]/g, ' ')}{' '}
+                <small>
+                  ({T.weight.toLowerCase()} {weight})
+                </small>{' '}
+                – {why}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,34 @@
+import type { Demo } from '#web/demo/demo.ts'
+import { text } from '#web/text/en.ts'
+import { DemoList } from './demo-list.tsx'
+import { PasteBox } from './paste-box.tsx'
+
+interface Props {
+  onRead: (typed: string) => void
+  onDemo: (demo: Demo) => void
+}
+
+/** The bench while nothing is on it. */
+export function Start({ onRead, onDemo }: Props) {
+  return (
+    <div className="start">
+      <h1>{text.start.title}</h1>
+      <p className="lead">{text.start.lead}</p>
+      <ol className="steps">
+        {text.start.steps.map(([title, more]) => (
+          <li key={title}>
+            <strong>{title}</strong> {more}
+          </li>
+        ))}
+      </ol>
+      <div className="two">
+        <div className="card">
+          <PasteBox action={text.paste.read} onRead={onRead} />
+        </div>
+        <div className="card">
+          <DemoList onOpen={onDemo} />
+        </div>
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,73 @@
+import { Link } from 'wouter'
+import type { Finding } from '#web/client/use-check.ts'
+import type { Swap } from '#web/client/use-swaps.ts'
+import { text } from '#web/text/en.ts'
+import { Findings } from './findings.tsx'
+import { SwapChanges } from './swap-changes.tsx'
+import { SwapDetail } from './swap-detail.tsx'
+
+interface Props {
+  swap: Swap
+  /** findings of the recipe as it is: what is not among them is new */
+  before: readonly Finding[]
+  labelOf: (id: string) => string
+  onUse?: () => void
+}
+
+const sameAs = (a: Finding) => (b: Finding) =>
+  a.rule === b.rule && a.message === b.message && a.about.join() === b.about.join()
+
+function NewFindings({ swap, before }: Pick<Props, 'swap' | 'before'>) {
+  const fresh = swap.findings.filter((finding) => !before.some(sameAs(finding)))
+  if (fresh.length === 0) return <p className="remark">{text.swaps.noNew}</p>
+  return (
+    <div>
+      <h4>{text.swaps.newFindings}</h4>
+      <Findings findings={fresh} />
+    </div>
+  )
+}
+
+/** One stand-in: what, how much, why, what else changes, and how sure. */
+export function SwapCard({ swap, before, labelOf, onUse }: Props) {
+  const { grade, lines, replaces, why, toCheck = [] } = swap
+  const names = lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')
+  return (
+    <article className="swap" data-grade={grade}>
+      <header>
+        <p className="grade">
+          <strong>{text.swaps.grade[grade]}</strong> {text.swaps.gradeMore[grade]}
+        </p>
+        <h3>
+          {lines.map(({ ingredient, share_percent }, at) => (
+            <span key={ingredient}>
+              {at > 0 && ' + '}
+              <Link href={`/ingredient/${ingredient}`}>{labelOf(ingredient)}</Link>{' '}
+              {share_percent > 0 && <b className="dose">{text.swaps.dose(share_percent)}</b>}
+            </span>
+          ))}
+        </h3>
+        {replaces.length > 0 && <p className="remark">{text.swaps.insteadOf(replaces.map(labelOf).join(', '))}</p>}
+      </header>
+      <p>{why}</p>
+      {onUse && (
+        <button type="button" className="main" aria-label={text.swaps.useOf(names)} onClick={onUse}>
+          {text.swaps.use}
+        </button>
+      )}
+      <SwapChanges changes={swap.changes} />
+      {swap.formula && <NewFindings swap={swap} before={before} />}
+      {toCheck.length > 0 && (
+        <div>
+          <h4>{text.swaps.toCheck}</h4>
+          <ul>
+            {toCheck.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <SwapDetail swap={swap} labelOf={labelOf} />
+    </article>
+  )
+}

@@ -1,0 +1,48 @@
+import type { Swap } from '#web/client/use-swaps.ts'
+import { text } from '#web/text/en.ts'
+import { FormulaTable } from './formula-table.tsx'
+import { SwapPath } from './swap-path.tsx'
+import { SwapScores } from './swap-scores.tsx'
+
+interface Props {
+  swap: Swap
+  labelOf: (id: string) => string
+}
+
+/** Scores, what is not known, evidence, path and sources; and the whole new recipe. */
+export function SwapDetail({ swap, labelOf }: Props) {
+  const { scores, unknown, evidence, path, sources, formula, lines } = swap
+  return (
+    <>
+      <details>
+        <summary>{text.swaps.detail}</summary>
+        <div className="detail">
+          <SwapScores scores={scores} />
+          <dl>
+            <dt>{text.swaps.evidence}</dt>
+            <dd>{text.swaps.evidenceWords[evidence]}</dd>
+            {unknown.length > 0 && (
+              <>
+                <dt>{text.swaps.unknown}</dt>
+                <dd>{unknown.map((property) => property.replaceAll(/[-_]/g, ' ')).join(', ')}</dd>
+              </>
+            )}
+            {sources.length > 0 && (
+              <>
+                <dt>{text.swaps.sources}</dt>
+                <dd>{sources.join(', ')}</dd>
+              </>
+            )}
+          </dl>
+          <SwapPath path={path} labelOf={labelOf} />
+        </div>
+      </details>
+      {formula && (
+        <details>
+          <summary>{text.swaps.formula}</summary>
+          <FormulaTable formula={formula} fresh={lines.map(({ ingredient }) => ingredient)} labelOf={labelOf} />
+        </details>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,57 @@
+import type { ReactNode } from 'react'
+import type { Question } from '#web/client/question.ts'
+import type { Finding } from '#web/client/use-check.ts'
+import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
+import { text } from '#web/text/en.ts'
+import { Failed, Loading } from './states.tsx'
+import { SwapsReplyView } from './swaps-reply.tsx'
+
+interface Props {
+  swaps: Question<SwapsReply>
+  /** names of the missing lines */
+  missing: readonly string[]
+  /** false while the recipe cannot be checked */
+  canAsk: boolean
+  before: readonly Finding[]
+  known: ReadonlyMap<string, string>
+  /** words on the stand-in taken last */
+  taken: string
+  onUse: (swap: Swap, name: string) => void
+  children: ReactNode
+}
+
+function Answer({ swaps, before, known, onUse, missing }: Omit<Props, 'children' | 'canAsk' | 'taken'>) {
+  if (swaps.state === 'failed') return <Failed failure={swaps} />
+  if (swaps.state !== 'ready') return <Loading>{text.swaps.loading}</Loading>
+  return (
+    <>
+      {swaps.old && <Loading>{text.swaps.old}</Loading>}
+      <div className={swaps.old ? 'dim' : undefined}>
+        <SwapsReplyView
+          key={missing.join()}
+          reply={swaps.data}
+          before={before}
+          known={known}
+          {...(!swaps.old && { onUse })}
+        />
+      </div>
+    </>
+  )
+}
+
+/** Stand-ins for the lines marked as missing, below the wishes. */
+export function SwapsPanel({ children, canAsk, taken, ...answer }: Props) {
+  const { missing } = answer
+  return (
+    <section className="card stand-ins" id="stand-ins" aria-labelledby="swaps-title" tabIndex={-1}>
+      <h2 id="swaps-title">{missing.length > 0 ? text.swaps.titleFor(missing.join(', ')) : text.swaps.title}</h2>
+      <p role="status" className={taken === '' ? 'hidden' : 'taken'}>
+        {taken}
+      </p>
+      {children}
+      {missing.length === 0 && <p className="lead">{text.swaps.mark}</p>}
+      {missing.length > 0 && !canAsk && <p role="status">{text.swaps.waits}</p>}
+      {missing.length > 0 && canAsk && <Answer {...answer} />}
+    </section>
+  )
+}

@@ -1,0 +1,69 @@
+import { useState } from 'react'
+import type { Finding } from '#web/client/use-check.ts'
+import { useLabels } from '#web/client/use-labels.ts'
+import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
+import { idsIn } from '#web/state/swaps-body.ts'
+import { text } from '#web/text/en.ts'
+import { RefusedList } from './refused-list.tsx'
+import { SwapCard } from './swap-card.tsx'
+
+interface Props {
+  reply: SwapsReply
+  before: readonly Finding[]
+  known: ReadonlyMap<string, string>
+  onUse?: (swap: Swap, name: string) => void
+}
+
+const AT_FIRST = 4
+const keyOf = ({ lines }: Swap): string => lines.map(({ ingredient }) => ingredient).join('+')
+
+function Outcome({ reply }: { reply: SwapsReply }) {
+  const { outcome, why, swaps } = reply
+  return (
+    <div className="outcome" data-outcome={outcome} role="status">
+      <p>
+        <strong>{outcome === 'swaps' ? text.swaps.found(swaps.length) : text.swaps.outcome[outcome]}</strong>
+      </p>
+      {text.swaps.outcomeMore[outcome] !== '' && <p>{text.swaps.outcomeMore[outcome]}</p>}
+      {why !== '' && <p>{why}</p>}
+    </div>
+  )
+}
+
+/** The whole answer: outcome, stand-ins in order, refused ones, and whether the line can be left out. */
+export function SwapsReplyView({ reply, before, known, onUse }: Props) {
+  const [shown, setShown] = useState(AT_FIRST)
+  const labelOf = useLabels(idsIn(reply), known)
+  const { swaps, refused, leaveOut } = reply
+  return (
+    <div className="swaps">
+      <Outcome reply={reply} />
+      <div className="swap-list">
+        {swaps.slice(0, shown).map((swap) => (
+          <SwapCard
+            key={keyOf(swap)}
+            swap={swap}
+            before={before}
+            labelOf={labelOf}
+            {...(onUse &&
+              swap.formula && {
+                onUse: () => onUse(swap, swap.lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')),
+              })}
+          />
+        ))}
+      </div>
+      {swaps.length > shown && (
+        <button type="button" onClick={() => setShown(swaps.length)}>
+          {text.swaps.more(swaps.length - shown)}
+        </button>
+      )}
+      <div className="leave-out" data-verdict={leaveOut.verdict}>
+        <h3>{text.swaps.leaveOut}</h3>
+        <p>
+          <strong>{text.swaps.leaveOutWords[leaveOut.verdict]}.</strong> {leaveOut.why}
+        </p>
+      </div>
+      <RefusedList refused={refused} labelOf={labelOf} />
+    </div>
+  )
+}

@@ -1,0 +1,24 @@
+import type { BenchStore } from '#web/state/use-bench.ts'
+import { EMPTY } from '#web/state/bench.ts'
+import { text } from '#web/text/en.ts'
+
+/** Undo, redo, print, clear. */
+export function Tools({ store }: { store: BenchStore }) {
+  return (
+    <div className="tools" role="group" aria-label={text.tools.label}>
+      <button type="button" disabled={!store.canUndo} onClick={store.undo}>
+        {text.tools.undo}
+      </button>
+      <button type="button" disabled={!store.canRedo} onClick={store.redo}>
+        {text.tools.redo}
+      </button>
+      <button type="button" onClick={() => window.print()}>
+        {text.tools.print}
+      </button>
+      <button type="button" onClick={() => store.change((bench) => ({ ...EMPTY, wishes: bench.wishes }))}>
+        {text.tools.clear}
+      </button>
+      {!store.kept && <p role="alert">{text.tools.notKept}</p>}
+    </div>
+  )
+}

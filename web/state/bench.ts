@@ -1,0 +1,71 @@
+import type { Phase, Trouble } from '#web/recipe/types.ts'
+
+export type Market = 'eu' | 'us'
+export type Product = 'leave-on' | 'rinse-off'
+export type Area = 'face' | 'eye' | 'lip' | 'hair' | 'hand' | 'body' | 'deodorant' | 'intimate' | 'nail' | 'under-3'
+export type Form = 'oil-in-water' | 'water-in-oil' | 'anhydrous' | 'gel' | 'wash' | 'bar' | 'powder' | 'solution'
+
+export interface BenchLine {
+  key: string
+  kind: 'ingredient' | 'unread'
+  /** as it was typed or pasted */
+  typed: string
+  name: string
+  /** record that a person chose or a swap brought; null: ask the server what the name means */
+  chosen: string | null
+  share_percent: number | null
+  fills: boolean
+  phase: Phase | null
+  strength_percent?: number
+  trouble?: Trouble
+  /** kept in the recipe, left out of the check */
+  aside: boolean
+  missing: boolean
+}
+
+export interface Settings {
+  market: Market
+  product: Product
+  areas: Area[]
+  ph: number | null
+  hottest_c: number | null
+  batch_g: number | null
+}
+
+export interface WishList {
+  without: string[]
+  cold: boolean
+  keepPh: boolean
+  onlyShelf: boolean
+  /** names of what is at hand, one a line */
+  shelf: string
+}
+
+/** All that is on the bench: one state of the history. */
+export interface Bench {
+  title: string
+  lines: BenchLine[]
+  notes: string
+  /** what the reader of the text wants to say about it, as codes of the text catalogue */
+  said: { basis: 'percent' | 'grams' | 'parts'; total: number | null; phRange: [number, number] | null }
+  settings: Settings
+  wishes: WishList
+  /** form stated by the server for the recipe of a swap; null: worked out from the lines */
+  form: Form | null
+}
+
+export const EMPTY: Bench = {
+  title: '',
+  lines: [],
+  notes: '',
+  said: { basis: 'percent', total: null, phRange: null },
+  settings: { market: 'eu', product: 'leave-on', areas: [], ph: null, hottest_c: null, batch_g: null },
+  wishes: { without: [], cold: false, keepPh: false, onlyShelf: false, shelf: '' },
+  form: null,
+}
+
+/** A key that no line has yet. */
+export function freshKey(lines: readonly { key: string }[]): string {
+  const used = lines.map(({ key }) => Number(key.slice(1))).filter((n) => Number.isInteger(n))
+  return `l${Math.max(0, ...used) + 1}`
+}

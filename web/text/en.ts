@@ -1,0 +1,6 @@
+import { bench } from './en-bench.ts'
+import { records } from './en-records.ts'
+import { swaps } from './en-swaps.ts'
+
+/** Every word the page shows; pages and parts hold none of their own. */
+export const text = { ...bench, ...swaps, ...records } as const
