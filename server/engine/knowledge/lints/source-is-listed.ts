@@ -7,10 +7,12 @@ const ACCESS = new Set(['read', 'secondary', 'memory', 'common-practice'])
 
 /** Guards against a value whose source nobody can look up. */
 export const sourceIsListed: Lint = (raw, { sources }) => {
-  const known = (id: string) => UNPRINTED.has(id) || sources.has(id)
+  // One id may itself name two pages ("a; b"); else each of the parts has to be listed.
+  const listed = (id: string) => UNPRINTED.has(id) || sources.has(id)
+  const known = (id: string) => listed(id) || id.split(/\s*;\s*/).every(listed)
   const inRecords = [...raw.ingredients, ...raw.limits, raw.clashes].flatMap(({ path, data }) =>
     [...objectsIn(data, path)].flatMap(({ path: at, object }) => {
-      const named = typeof object['source'] === 'string' ? object['source'].split(/\s*;\s*/) : []
+      const named = typeof object['source'] === 'string' ? [object['source']] : []
       const problems = named
         .filter((id) => !known(id))
         .map((id) => ({ path: at, message: `${id} is in no list of sources; add it there or correct the id` }))
@@ -22,7 +24,7 @@ export const sourceIsListed: Lint = (raw, { sources }) => {
   )
   const inTables = raw.tables.flatMap((table) =>
     table.rows.flatMap((row, index) =>
-      row['source_id'] === undefined || row['source_id'].split(/\s*;\s*/).every(known)
+      row['source_id'] === undefined || known(row['source_id'])
         ? []
         : [{ path: `${table.path}:${index + 2}`, message: `${row['source_id']} is in no list of sources` }],
     ),
