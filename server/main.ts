@@ -2,7 +2,6 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import type { AddressInfo } from 'node:net'
 import { join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { build } from 'vite'
 import { buildApp } from '#api/app.ts'
 import { FaultyData, openWorld } from '#api/open-world.ts'
 import { loadRaw } from '#load/load-raw.ts'
@@ -56,6 +55,7 @@ async function builtPage(): Promise<string | undefined> {
   if (!existsSync(join(WEB, 'index.html'))) return undefined
   const page = join(WEB_BUILT, 'index.html')
   if (!existsSync(page) || statSync(page).mtimeMs < newestChange(WEB)) {
+    const { build } = await import('vite') // slow to load and rarely needed
     await build({ configFile: join(WEB, 'vite.config.ts'), logLevel: 'warn' })
   }
   return WEB_BUILT
