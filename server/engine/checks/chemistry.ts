@@ -1,8 +1,12 @@
+import { matches } from '#engine/knowledge/selector.ts'
 import { numberOf, rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
-import type { FormulaContext } from '#engine/formula/context.ts'
+import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
+import { activeMatter } from '#engine/formula/totals.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { Claim } from '#engine/model/claim.ts'
 import { short } from '#engine/units/round.ts'
-import type { Check } from './check.ts'
+import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
 /** Below this pH a fatty acid soap turns back into fatty acid (its dispersion has a pKa of 8 to 10). */
@@ -48,31 +52,53 @@ export const esterHydrolysis: Check = ({ lines, ph, water_percent }) => {
 
 const KOH_PER_NAOH = 56.106 / 39.997
 
+/** KOH that 1 g binds [mg]: the saponification value of a fat, the acid value of a free fatty acid; undefined when not known. */
+function boundBy(subject: Subject): { mg: number; claim: Claim | undefined } | undefined {
+  const property = subject.classes.has('fatty-acid') ? 'acid_value' : 'saponification_value'
+  const stated = numberOf(subject, property)
+  if (stated !== undefined) return { mg: stated, claim: usedClaim(subject, property) }
+  const molar_mass = subject.classes.has('fatty-acid') ? numberOf(subject, 'molar_mass') : undefined
+  return molar_mass === undefined ? undefined : { mg: 56106 / molar_mass, claim: usedClaim(subject, 'molar_mass') }
+}
+
+/** What alkali turns into soap; hydrocarbons, silicones and waxes without acid are left alone. */
+const isFat = ({ subject }: FormulaLine): boolean =>
+  ['triglyceride', 'fatty-acid', 'wax-ester'].some((one) => subject.classes.has(one)) ||
+  subject.allRoles.has('carrier-oil') ||
+  subject.allRoles.has('butter')
+
 /** Alkali that the fats bind and alkali that is there, in g KOH per 100 g of formula. */
 export function lyeBalance(context: FormulaContext) {
-  const fats = context.lines.filter(
-    ({ subject }) => numberOf(subject, 'saponification_value') !== undefined && subject.allRoles.has('emollient'),
-  )
-  const bound_g = fats.reduce(
-    (sum, line) => sum + (line.share_percent * (numberOf(line.subject, 'saponification_value') ?? 0)) / 1000,
-    0,
-  )
+  const fats = context.lines.filter(isFat)
+  const unknown = fats.filter(({ subject }) => boundBy(subject) === undefined)
+  const bound_g = fats.reduce((sum, line) => sum + (line.share_percent * (boundBy(line.subject)?.mg ?? 0)) / 1000, 0)
   const lyes = context.lines.filter(
     ({ subject }) => subject.id === 'sodium-hydroxide' || subject.id === 'potassium-hydroxide',
   )
-  const given_g = lyes.reduce((sum, { subject, share_percent, strength_percent }) => {
-    const pure = share_percent * ((strength_percent ?? numberOf(subject, 'active_percent') ?? 100) / 100)
-    return sum + pure * (subject.id === 'sodium-hydroxide' ? KOH_PER_NAOH : 1)
-  }, 0)
-  return { fats, bound_g, given_g, superfat_percent: bound_g === 0 ? 0 : (1 - given_g / bound_g) * 100 }
+  const given_g = lyes.reduce(
+    (sum, line) => sum + activeMatter(line) * (line.subject.id === 'sodium-hydroxide' ? KOH_PER_NAOH : 1),
+    0,
+  )
+  return { fats, unknown, bound_g, given_g, superfat_percent: bound_g === 0 ? 0 : (1 - given_g / bound_g) * 100 }
 }
+
+const lyeUnknown = (fats: readonly FormulaLine[]): Hit => ({
+  severity: 'unknown',
+  about: fats.map(({ subject }) => subject.id).sort(),
+  message: `How much lye ${fats.map((line) => nameOf(line.subject)).join(', ')} binds is not known: whether free lye is left cannot be told`,
+  remedy:
+    'Take the saponification value from the data sheet and work the lye out before you mix anything; gloves and goggles',
+  because: fats.map((line) => because(`no saponification value of ${nameOf(line.subject)}`)),
+  sources: [],
+})
 
 /** rule:lye-balance. Free lye burns: here a computed fact stops the formula. */
 export const lyeBalanceRule: Check = (context) => {
   if (linesPlayingHere(context, 'lye').length === 0 || context.oil_percent < 10) return []
-  const { fats, superfat_percent } = lyeBalance(context)
+  const { fats, unknown, superfat_percent } = lyeBalance(context)
+  if (unknown.length > 0) return [lyeUnknown(unknown)]
   if (superfat_percent >= 0 && superfat_percent <= 15) return []
-  const claims = fats.flatMap(({ subject }) => usedClaim(subject, 'saponification_value') ?? [])
+  const claims = fats.flatMap(({ subject }) => boundBy(subject)?.claim ?? [])
   return [
     {
       severity: superfat_percent < 0 ? 'stop' : 'warn',
@@ -92,15 +118,23 @@ export const lyeBalanceRule: Check = (context) => {
   ]
 }
 
+/** Acids, acid polymers and fatty acids: what a base is there for. */
+const BINDS_BASE = [
+  'role:acid',
+  'role:chemical-exfoliant',
+  'role:effervescent-acid',
+  'role:acrylic-thickener',
+  'role:soap-emulsifier',
+  'class:acrylic-polymer&class:anionic',
+  'class:organic-acid',
+  'class:fatty-acid',
+]
+
 /** rule:base-without-partner: a neutraliser whose polymer or fatty acid is gone only drives the pH up. */
 export const baseWithoutPartner: Check = (context) => {
   const { ph, lines } = context
   if (ph === null || ph > 8.5) return []
-  const acids = lines.filter(({ subject }) =>
-    ['acid', 'acrylic-thickener', 'soap-emulsifier', 'chemical-exfoliant', 'film-former', 'effervescent-acid'].some(
-      (role) => subject.allRoles.has(role),
-    ),
-  )
+  const acids = lines.filter(({ subject }) => BINDS_BASE.some((selector) => matches(selector, subject)))
   if (acids.length > 0) return []
   return linesPlayingHere(context, 'base')
     .filter(

@@ -1,13 +1,17 @@
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
+import { holdsHere } from '#engine/formula/when.ts'
 import { matches } from '#engine/knowledge/selector.ts'
-import type { ClassClash, Relation } from '#engine/model/records.ts'
+import type { ClassClash, Relation, When } from '#engine/model/records.ts'
 import { inside } from '#engine/units/range.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
 const SEVERITY = { breaks: 'warn', weakens: 'note', poor: 'note' } as const
 
-type Clash = Pick<ClassClash | Relation, 'severity' | 'says' | 'source' | 'ph' | 'min_percent'> & { mechanism?: string }
+type Clash = Pick<ClassClash | Relation, 'severity' | 'says' | 'source' | 'ph' | 'min_percent'> & {
+  mechanism?: string
+  unless?: When
+}
 
 interface Meeting {
   clash: Clash
@@ -21,7 +25,9 @@ const REMEDY: Record<string, string> = {
   ions: 'Take a thickener that bears calcium and magnesium, or leave the salt out',
 }
 
-function applies({ clash, second }: Meeting, { ph }: FormulaContext): boolean {
+function applies({ clash, first, second }: Meeting, context: FormulaContext): boolean {
+  const { ph } = context
+  if (clash.unless && holdsHere(clash.unless, first.subject, context, first.share_percent)) return false
   if (clash.min_percent !== undefined && second.share_percent < clash.min_percent) return false
   return !clash.ph || (ph !== null && inside(ph, clash.ph))
 }

@@ -140,7 +140,7 @@ const HLB_OFF = 3
 export const hlbOffBalance: Check = (context) => {
   if (context.form !== 'oil-in-water') return []
   const emulsifiers = linesPlayingHere(context, 'emulsifier')
-  if (emulsifiers.some((line) => line.subject.classes.has('complete-emulsifier'))) return []
+  if (emulsifiers.some((line) => isComplete(line, 'oil-in-water-emulsifier'))) return []
   const balance = hlbOfEmulsifiers(emulsifiers)
   const oils = context.lines.filter(
     ({ subject }) => numberOf(subject, 'required_hlb') !== undefined && !subject.allRoles.has('emulsifier'),

@@ -38,7 +38,25 @@ function agents(context: FormulaContext): Entry[] {
     if (ownRole) add(line.subject, line.share_percent)
     else for (const part of line.subject.parts) add(part.subject, line.share_percent * part.share)
   }
+  for (const { blend, share_percent } of blendsByParts(context, entries)) add(blend, share_percent)
   return [...entries.values()]
+}
+
+/** A usual preservative blend whose parts stand as single lines works as that blend: the parts lift each other. */
+function blendsByParts(
+  context: FormulaContext,
+  entries: ReadonlyMap<string, Entry>,
+): { blend: Subject; share_percent: number }[] {
+  if (entries.size < 2) return []
+  return context.world.players('preservative').flatMap((blend) => {
+    const active = blend.parts.filter(
+      ({ subject }) => subject.allRoles.has('preservative') || subject.allRoles.has('preservative-booster'),
+    )
+    if (active.length < 2 || entries.has(blend.id)) return []
+    const shares = active.map(({ subject, share }) => (entries.get(subject.id)?.share_percent ?? 0) / share)
+    const share_percent = Math.min(...shares)
+    return share_percent > 0 ? [{ blend, share_percent }] : []
+  })
 }
 
 interface Work {
@@ -48,8 +66,19 @@ interface Work {
   booster: boolean
 }
 
+/** Three rules and the search read it, so it is worked out once for each context. */
+const memo = new WeakMap<FormulaContext, Work[]>()
+
 /** Everything that keeps germs down in this formula, with how far it is dosed. */
 export function preservingWork(context: FormulaContext): Work[] {
+  const known = memo.get(context)
+  if (known) return known
+  const work = lookForWork(context)
+  memo.set(context, work)
+  return work
+}
+
+function lookForWork(context: FormulaContext): Work[] {
   return agents(context).flatMap(({ subject, share_percent }) => {
     if (subject.classes.has('unproven-preservative')) return []
     // An active or acid that also preserves a little is no preservative system; a booster is meant as one.

@@ -1,4 +1,4 @@
-import { finderOf, soundBag } from '#engine/knowledge/find-names.ts'
+import { finderOf } from '#engine/knowledge/find-names.ts'
 import type { NameFinder } from '#engine/knowledge/find-names.ts'
 import { normalName, squashed, wordBag, wordsOf } from '#engine/knowledge/normal-name.ts'
 import { rewrites } from '#engine/knowledge/rewrite-name.ts'
@@ -70,8 +70,6 @@ export function readExactly(world: World, text: string): Reading | null {
   for (const form of rewrites(foreign, words)) {
     const reading = readAsIs(world, finder, form) ?? readReordered(world, finder, form)
     if (reading) return reading
-    const hits = finder.bySound.get(soundBag(wordBag(form)))
-    if (hits) return readingOf(form, hits, world.knowledge)
   }
   return null
 }

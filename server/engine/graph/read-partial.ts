@@ -44,7 +44,7 @@ const idsOf = (finder: NameFinder, names: readonly string[]): string[] => [
 function completed(finder: NameFinder, key: string): string | null {
   const words = key.split(' ')
   const last = words.at(-1) ?? ''
-  if (words.length < 2 || last.length < 4 || finder.byWord.has(last)) return null
+  if (words.length < 2 || last.length < 4) return null
   const names = beginningWith(finder, key).filter((name) => name.split(' ').length === words.length)
   const ids = idsOf(finder, names)
   return ids.length === 1 ? (ids[0] ?? null) : null

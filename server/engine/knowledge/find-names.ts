@@ -1,6 +1,6 @@
 import type { Knowledge } from './knowledge.ts'
 import type { NameHit } from './name-index.ts'
-import { soundOf, squashed, wordBag } from './normal-name.ts'
+import { squashed, wordBag } from './normal-name.ts'
 import { buildNearNames } from './near-names.ts'
 import type { NearNames } from './near-names.ts'
 
@@ -9,8 +9,6 @@ export interface NameFinder {
   byName: ReadonlyMap<string, readonly NameHit[]>
   bySquash: ReadonlyMap<string, readonly NameHit[]>
   byBag: ReadonlyMap<string, readonly NameHit[]>
-  /** words in alphabetic order, spelt by sound */
-  bySound: ReadonlyMap<string, readonly NameHit[]>
   /** all normal names in order, for completing a beginning */
   sorted: readonly string[]
   /** word → names that hold it */
@@ -30,18 +28,9 @@ function addTo(map: Hits, key: string, hits: readonly NameHit[]): void {
 /** Alphabetic order would mix up which number belongs to which word. */
 const hasOneNumber = (bag: string): boolean => (bag.match(/\d+/g) ?? []).length < 2
 
-export function soundBag(bag: string): string {
-  return bag
-    .split(' ')
-    .map((word) => (/\d/.test(word) ? word : soundOf(word)))
-    .sort()
-    .join(' ')
-}
-
 function buildFinder({ names }: Knowledge): NameFinder {
   const bySquash: Hits = new Map()
   const byBag: Hits = new Map()
-  const bySound: Hits = new Map()
   const byWord = new Map<string, string[]>()
   for (const [name, all] of names.byName) {
     if (/^[\d ]+$/.test(name)) continue // CAS numbers are looked up as they are
@@ -49,10 +38,7 @@ function buildFinder({ names }: Knowledge): NameFinder {
     if (hits.length === 0) continue
     addTo(bySquash, squashed(name), hits)
     const bag = wordBag(name)
-    if (hasOneNumber(bag)) {
-      addTo(byBag, bag, hits)
-      addTo(bySound, soundBag(bag), hits)
-    }
+    if (hasOneNumber(bag)) addTo(byBag, bag, hits)
     for (const word of new Set(bag.split(' '))) {
       const list = byWord.get(word)
       if (list) list.push(name)
@@ -60,7 +46,7 @@ function buildFinder({ names }: Knowledge): NameFinder {
     }
   }
   const sorted = [...names.byName.keys()].filter((name) => /[a-z]/.test(name)).sort()
-  return { byName: names.byName, bySquash, byBag, bySound, sorted, byWord, near: buildNearNames(sorted) }
+  return { byName: names.byName, bySquash, byBag, sorted, byWord, near: buildNearNames(sorted) }
 }
 
 const finders = new WeakMap<Knowledge, NameFinder>()

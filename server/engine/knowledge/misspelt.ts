@@ -13,10 +13,9 @@ export function soundsAlike(a: string, b: string): boolean {
 /** Whether a word can be a slip of the pen for another. Short words change their meaning with one consonant. */
 function isSlip(typed: string, meant: string, alone: boolean): boolean {
   if (/\d/.test(typed) || /\d/.test(meant)) return false
-  if (soundsAlike(typed, meant)) return likeness(typed, meant) >= 0.45
-  if (soundOf(typed)[0] !== soundOf(meant)[0]) return false
   const length = Math.max(typed.length, meant.length)
-  const allowed = length >= 12 ? 2 : length >= (alone ? 9 : 4) ? 1 : 0
+  if (soundsAlike(typed, meant)) return likeness(typed, meant) > 0.55 && length >= (alone ? 5 : 3)
+  const allowed = length >= 12 ? 2 : length >= (alone ? 8 : 4) ? 1 : 0
   return editDistance(typed, meant, allowed) <= allowed
 }
 
@@ -31,21 +30,27 @@ function unmatched(typed: readonly string[], meant: readonly string[]): [string[
   return [open, rest]
 }
 
+/** A word in so many names is no accident in a text. */
+const COMMON = 15
+
+/** Colours that differ by one digit or letter are different substances. */
+const COLOUR_NUMBER = /\b(?:red|yellow|blue|green|orange|violet|black|brown|ci)\b.*\d/
+
 const numbersOf = (text: string): string => (text.match(/\d+/g) ?? []).sort().join(' ')
 
 /**
  * Whether a typed text is a misspelling of a name. A word that is known is not a misspelling of another word, numbers
  * must be the same, and no word may be missing or too many.
- * @param isKnown whether a word occurs in any name
+ * @param timesKnown in how many names a word occurs
  */
-export function isMisspelling(typed: string, name: string, isKnown: (word: string) => boolean): boolean {
-  if (numbersOf(typed) !== numbersOf(name)) return false
+export function isMisspelling(typed: string, name: string, timesKnown: (word: string) => number): boolean {
+  if (numbersOf(typed) !== numbersOf(name) || COLOUR_NUMBER.test(typed)) return false
   const [open, rest] = unmatched(wordsOf(typed), wordsOf(name))
   if (open.length === 0 || rest.length === 0) return false
   if (open.length === rest.length) {
     const alone = wordsOf(name).length === 1
     return open.every((word) => {
-      if (isKnown(word)) return false
+      if (timesKnown(word) > 0) return false
       const at = rest.findIndex((other) => isSlip(word, other, alone))
       if (at >= 0) rest.splice(at, 1)
       return at >= 0
@@ -56,6 +61,6 @@ export function isMisspelling(typed: string, name: string, isKnown: (word: strin
   const other = squashed(name)
   const close = likeness(flat, other)
   const bySound = likeness(soundOf(flat), soundOf(other))
-  if (flat.length < 8) return false
+  if (flat.length < 8 || open.some((word) => timesKnown(word) >= COMMON && !other.includes(word))) return false
   return soundsAlike(flat, other) ? close >= 0.5 : Math.max(close, bySound) >= 0.8
 }

@@ -3,7 +3,9 @@ import { soundOf, squashed, wordBag } from './normal-name.ts'
 
 export interface NearName {
   name: string
-  /** likeness 0..1 */
+  /** likeness as written, words in any order, 0 to 1 */
+  written: number
+  /** the same, or by sound where that is nearer */
   score: number
 }
 
@@ -13,6 +15,8 @@ export interface NearNames {
 }
 
 const CANDIDATES = 50
+/** Share of letter runs in common below which a name is not looked at. */
+const LEAST_DICE = 0.25
 const BASE = 37
 
 /** Text as the index sees it: by sound, no spaces, so that spacing and mishearing cost little. */
@@ -73,11 +77,15 @@ export function buildNearNames(names: readonly string[]): NearNames {
       const both = shared[index] ?? 0
       if (both === 0) continue
       const dice = (2 * both) / (set.size + (sizes[index] ?? 0))
-      if (dice >= 0.25) scored.push({ index, dice })
+      if (dice >= LEAST_DICE) scored.push({ index, dice })
     }
     scored.sort((a, b) => b.dice - a.dice || a.index - b.index)
     return scored.slice(0, CANDIDATES).map((one) => one.index)
   }
+
+  const ordered: (string | undefined)[] = []
+  /** Letters of a name with its words in order; made when first needed. */
+  const bagOf = (index: number): string => (ordered[index] ??= squashed(wordBag(names[index] ?? '')))
 
   return {
     search(normal) {
@@ -86,12 +94,8 @@ export function buildNearNames(names: readonly string[]): NearNames {
       const bag = squashed(wordBag(normal))
       const out = candidates(text).map((index) => {
         const name = names[index] ?? ''
-        const score = Math.max(
-          likeness(flat, squashed(name)),
-          likeness(text, forms[index] ?? ''),
-          likeness(bag, squashed(wordBag(name))),
-        )
-        return { name, score }
+        const written = Math.max(likeness(flat, squashed(name)), likeness(bag, bagOf(index)))
+        return { name, written, score: Math.max(written, likeness(text, forms[index] ?? '')) }
       })
       return out.sort((a, b) => b.score - a.score || (a.name < b.name ? -1 : 1))
     },

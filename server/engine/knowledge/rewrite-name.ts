@@ -18,8 +18,8 @@ function saltNames(name: string): string[] {
     new RegExp(`^(?:l |d |dl )?([a-z]+ic) acid (?:mono)?(${CATIONS}) salt$`).exec(name) ??
     new RegExp(`^([a-z]+ic) acid (${CATIONS})$`).exec(name)
   if (salt) out.push(`${salt[2]} ${saltOf(salt[1] ?? '')}`)
-  const saltOfAcid = new RegExp(`^(${CATIONS}) salt of (?:l |d |dl )?([a-z]+ic) acid$`).exec(name)
-  if (saltOfAcid) out.push(`${saltOfAcid[1]} ${saltOf(saltOfAcid[2] ?? '')}`)
+  const saltOfAcid = new RegExp(`^(${CATIONS}) salt of (?:l |d |dl )?((?:[a-z0-9]+ )*)([a-z]+ic) acid$`).exec(name)
+  if (saltOfAcid) out.push(`${saltOfAcid[1]} ${saltOfAcid[2]}${saltOf(saltOfAcid[3] ?? '')}`)
   const saltOfOther = new RegExp(`^(${CATIONS}) salt of (.+)$`).exec(name)
   if (saltOfOther) out.push(`${saltOfOther[1]} ${saltOfOther[2]}`)
   const otherSalt = new RegExp(`^(.+) (${CATIONS}) salt$`).exec(name)

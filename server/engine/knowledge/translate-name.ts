@@ -45,7 +45,7 @@ export function translated(normal: string, words: WordData): string | null {
     .map((word) => {
       const english = translateWord(word, words)
       if (english !== null) {
-        recognised = true
+        recognised ||= english !== word
         return english
       }
       return byEnding(word)

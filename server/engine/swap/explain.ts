@@ -16,6 +16,19 @@ const CRITERION_WORDS: Record<string, string> = {
   acid_pka: 'acid strength',
   chain_length: 'chain length',
   ph_effective: 'working pH',
+  chemistry: 'chemical family',
+  completeness: 'working without a partner',
+  cleansing: 'washing strength',
+  benefit: 'effect',
+  hazard: 'hazards',
+  salt: 'ions',
+  mechanism: 'way of thickening',
+  texture: 'hardness',
+  spreading: 'spreading on skin',
+  form: 'form as supplied',
+  electrolyte: 'bearing salts',
+  spectrum: 'organisms covered',
+  molar_mass: 'size of the molecule',
 }
 
 const words = (criterion: string): string =>

@@ -12,6 +12,7 @@ import { hangsOn } from './hangs-on.ts'
 import { jobOf } from './job.ts'
 import type { Job } from './job.ts'
 import { jointSwaps } from './joint.ts'
+import { lookAlikes } from './look-alikes.ts'
 import { judgeLeaveOut } from './leave-out.ts'
 import { search } from './search.ts'
 import type { Trial } from './trial.ts'
@@ -99,6 +100,7 @@ function swapsForOne(
     }
   }
   const swaps = offered.filter(hasTrial).map((one) => swapOf(job, one, before))
+  const shown = new Set([...offered, ...refused].map(({ candidate }) => candidate.stand.id))
   return {
     outcome: swaps.length > 0 ? 'swaps' : 'no-safe-swap',
     why:
@@ -106,7 +108,7 @@ function swapsForOne(
         ? `Sought as ${job.role.label.toLowerCase()}, the job of ${nameOf(job.missing)} in this formula.`
         : noSwapText(job, before, refused),
     swaps,
-    refused: refused.map((one) => refusalOf(job, one)),
+    refused: [...refused.map((one) => refusalOf(job, one)), ...lookAlikes(job, before.context, shown)],
     ...base,
   }
 }
@@ -115,10 +117,9 @@ function swapsForOne(
  * What can stand in for up to three missing ingredients in a formula: found over the roles they play here, re-dosed,
  * checked as a whole, compared with the formula before, ranked.
  */
-export function findSwaps(
-  world: World,
-  { formula, missing, wishes = {}, limit = USUAL_LIMIT }: SwapQuestion,
-): SwapsReply {
+export function findSwaps(world: World, question: SwapQuestion): SwapsReply {
+  const { formula, missing, limit = USUAL_LIMIT } = question
+  const wishes = withRecordIds(question.wishes ?? {}, world)
   const before = lookBefore(world, formula)
   const jobs = missing.map((id) => {
     const subject = world.find(id)
