@@ -8,14 +8,24 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url))
 
+const SLOW_START_MS = 180_000 // reads all data and may build the page first
+
 let folder: string
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'understudy-start-'))
 })
-afterAll(() => rmSync(folder, { recursive: true }))
+const started: ChildProcess[] = []
+afterAll(() => {
+  for (const child of started) child.kill('SIGKILL') // where a test failed before it stopped its own
+  rmSync(folder, { recursive: true })
+})
 
-const start = (env: Record<string, string>): ChildProcess =>
-  spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], { cwd: ROOT, env: { ...process.env, ...env } })
+function start(env: Record<string, string>): ChildProcess {
+  const options = { cwd: ROOT, env: { ...process.env, ...env } }
+  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], options)
+  started.push(child)
+  return child
+}
 
 /** Waits until it ends. */
 async function run(env: Record<string, string>) {
@@ -38,22 +48,26 @@ test('a file is no place to store things', async () => {
   expect(await run({ PORT: '0', DATA_DIR: file })).toEqual({ code: 1, said: `DATA_DIR: ${file} is not a folder` })
 })
 
-test('it says in one line where it listens, serves page and API there, and stops when told', async () => {
-  const child = start({ PORT: '0', DATA_DIR: join(folder, 'store') })
-  let failed = ''
-  child.stderr?.on('data', (chunk: Buffer) => (failed += chunk.toString()))
-  const ended = new Promise<number | null>((resolve) => child.on('close', resolve))
-  const line = new Promise<string>((resolve) =>
-    child.stdout?.once('data', (chunk: Buffer) => resolve(chunk.toString())),
-  )
-  const said = await Promise.race([line, ended.then((code) => `ended with ${code}: ${failed}`)])
-  expect(said).toMatch(/^Understudy listens on http:\/\/127\.0\.0\.1:\d+\n$/)
-  const address = said.trim().split(' ').at(-1) ?? ''
-  const health = await fetch(`${address}/api/health`)
-  expect(await health.json()).toMatchObject({ status: 'ok' })
-  const page = await fetch(`${address}/ingredients`)
-  expect(page.headers.get('content-type')).toBe('text/html; charset=utf-8')
-  await page.text()
-  child.kill('SIGTERM')
-  expect(await ended).toBe(0)
-})
+test(
+  'it says in one line where it listens, serves page and API there, and stops when told',
+  async () => {
+    const child = start({ PORT: '0', DATA_DIR: join(folder, 'store') })
+    let failed = ''
+    child.stderr?.on('data', (chunk: Buffer) => (failed += chunk.toString()))
+    const ended = new Promise<number | null>((resolve) => child.on('close', resolve))
+    const line = new Promise<string>((resolve) =>
+      child.stdout?.once('data', (chunk: Buffer) => resolve(chunk.toString())),
+    )
+    const said = await Promise.race([line, ended.then((code) => `ended with ${code}: ${failed}`)])
+    expect(said).toMatch(/^Understudy listens on http:\/\/127\.0\.0\.1:\d+\n$/)
+    const address = said.trim().split(' ').at(-1) ?? ''
+    const health = await fetch(`${address}/api/health`)
+    expect(await health.json()).toMatchObject({ status: 'ok' })
+    const page = await fetch(`${address}/ingredients`)
+    expect(page.headers.get('content-type')).toBe('text/html; charset=utf-8')
+    await page.text()
+    child.kill('SIGTERM')
+    expect(await ended).toBe(0)
+  },
+  SLOW_START_MS,
+)
