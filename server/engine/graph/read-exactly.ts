@@ -1,6 +1,6 @@
 import { finderOf } from '#engine/knowledge/find-names.ts'
 import type { NameFinder } from '#engine/knowledge/find-names.ts'
-import { normalName, squashed, wordBag, wordsOf } from '#engine/knowledge/normal-name.ts'
+import { normalName, soundOf, squashed, wordBag, wordsOf } from '#engine/knowledge/normal-name.ts'
 import { rewrites } from '#engine/knowledge/rewrite-name.ts'
 import { translated } from '#engine/knowledge/translate-name.ts'
 import { readNumber } from './read-number.ts'
@@ -26,6 +26,14 @@ export function readWord(world: World, key: string): Reading | null {
   if (meant) return { kind: 'found', id: meant.take, ...(meant.note && { note: meant.note }) }
   const why = notHere.get(flat)
   return why === undefined ? null : { kind: 'not-here', note: why }
+}
+
+/** An everyday word that is only misspelt: "meth an all". Short words sound like too many others. */
+export function readWordBySound(world: World, key: string): Reading | null {
+  const sound = soundOf(squashed(key))
+  if (sound.length < 6) return null
+  const word = [...world.knowledge.words.ask.keys()].find((one) => soundOf(one) === sound)
+  return word === undefined ? null : readWord(world, word)
 }
 
 /** A name as it stands: everyday word, known name, or known name written with other spaces. */

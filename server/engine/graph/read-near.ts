@@ -6,6 +6,7 @@ import { isHazardous, natureOf } from '#engine/knowledge/nature.ts'
 import { normalName, squashed, wordBag } from '#engine/knowledge/normal-name.ts'
 import { rewrites } from '#engine/knowledge/rewrite-name.ts'
 import { translated } from '#engine/knowledge/translate-name.ts'
+import { readWordBySound } from './read-exactly.ts'
 import { readPartial } from './read-partial.ts'
 import { nameOf, readingOf, usualOf } from './reading.ts'
 import type { Reading } from './reading.ts'
@@ -60,7 +61,7 @@ function blocks(world: World, first: Near, rival: Near): boolean {
   const lead = harm ? LEAD.harm : other ? LEAD.other : LEAD.same
   const ahead = first.score - rival.score
   const aheadAsWritten = first.written - rival.written
-  if (aheadAsWritten < -LEAD.same && ahead < SOUND_BONUS * 1.5) return true
+  if (aheadAsWritten < -LEAD.same && ahead < SOUND_BONUS * 2.5) return true
   return ahead < lead && aheadAsWritten < lead
 }
 
@@ -92,6 +93,8 @@ export function readNear(world: World, typed: CleanName): Reading | null {
   const finder = finderOf(world.knowledge)
   const partial = readPartial(world, key)
   if (partial?.kind === 'found') return partial
+  const asked = readWordBySound(world, key)
+  if (asked) return asked
   const near = formsOf(world, key)
     .map((form, index) => ({ form, list: nearOf(world, finder, form), loss: index === 0 ? 0 : FORM_LOSS }))
     .sort((a, b) => (b.list[0]?.score ?? 0) - b.loss - (a.list[0]?.score ?? 0) + a.loss)[0]

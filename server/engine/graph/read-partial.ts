@@ -44,20 +44,30 @@ const idsOf = (finder: NameFinder, names: readonly string[]): string[] => [
 function completed(finder: NameFinder, key: string): string | null {
   const words = key.split(' ')
   const last = words.at(-1) ?? ''
-  if (words.length < 2 || last.length < 4) return null
+  if (words.length < 2 || last.length < 4 || /\d/.test(last)) return null
   const names = beginningWith(finder, key).filter((name) => name.split(' ').length === words.length)
   const ids = idsOf(finder, names)
   return ids.length === 1 ? (ids[0] ?? null) : null
 }
 
+/** Numbers that stand in both of two ascending lists. */
+function common(a: readonly number[], b: readonly number[]): number[] {
+  const out: number[] = []
+  for (let i = 0, j = 0; i < a.length && j < b.length;) {
+    const one = a[i] ?? 0
+    const other = b[j] ?? 0
+    if (one === other) out.push(one)
+    if (one <= other) i++
+    if (other <= one) j++
+  }
+  return out
+}
+
 /** Names that hold all words typed. */
 function holding(finder: NameFinder, words: readonly string[]): string[] {
-  const lists = words.map((word) => finder.byWord.get(word) ?? [])
-  const shortest = [...lists].sort((a, b) => a.length - b.length)[0] ?? []
-  return shortest.slice(0, 3000).filter((name) => {
-    const bag = new Set(wordBag(name).split(' '))
-    return words.every((word) => bag.has(word))
-  })
+  const lists = words.map((word) => finder.byWord.get(word) ?? []).sort((a, b) => a.length - b.length)
+  const [first = [], ...others] = lists
+  return others.reduce(common, first).map((index) => finder.all[index] ?? '')
 }
 
 /** "Vitis vinifera oil": only the plant part is missing, and one part alone is known or in use. */

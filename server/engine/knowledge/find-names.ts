@@ -11,8 +11,10 @@ export interface NameFinder {
   byBag: ReadonlyMap<string, readonly NameHit[]>
   /** all normal names in order, for completing a beginning */
   sorted: readonly string[]
-  /** word → names that hold it */
-  byWord: ReadonlyMap<string, readonly string[]>
+  /** names that consist of words */
+  all: readonly string[]
+  /** word → places in `all` of the names that hold it, ascending */
+  byWord: ReadonlyMap<string, readonly number[]>
   near: NearNames
 }
 
@@ -31,22 +33,24 @@ const hasOneNumber = (bag: string): boolean => (bag.match(/\d+/g) ?? []).length 
 function buildFinder({ names }: Knowledge): NameFinder {
   const bySquash: Hits = new Map()
   const byBag: Hits = new Map()
-  const byWord = new Map<string, string[]>()
-  for (const [name, all] of names.byName) {
+  const all: string[] = []
+  const byWord = new Map<string, number[]>()
+  for (const [name, meanings] of names.byName) {
     if (/^[\d ]+$/.test(name)) continue // CAS numbers are looked up as they are
-    const hits = all.filter((hit) => hit.why !== 'cas')
+    const hits = meanings.filter((hit) => hit.why !== 'cas')
     if (hits.length === 0) continue
     addTo(bySquash, squashed(name), hits)
     const bag = wordBag(name)
     if (hasOneNumber(bag)) addTo(byBag, bag, hits)
     for (const word of new Set(bag.split(' '))) {
       const list = byWord.get(word)
-      if (list) list.push(name)
-      else byWord.set(word, [name])
+      if (list) list.push(all.length)
+      else byWord.set(word, [all.length])
     }
+    all.push(name)
   }
   const sorted = [...names.byName.keys()].filter((name) => /[a-z]/.test(name)).sort()
-  return { byName: names.byName, bySquash, byBag, sorted, byWord, near: buildNearNames(sorted) }
+  return { byName: names.byName, bySquash, byBag, sorted, all, byWord, near: buildNearNames(sorted) }
 }
 
 const finders = new WeakMap<Knowledge, NameFinder>()

@@ -33,6 +33,9 @@ function unmatched(typed: readonly string[], meant: readonly string[]): [string[
 /** A word in so many names is no accident in a text. */
 const COMMON = 15
 
+/** A known word this many times rarer than the one it sounds like may be that one of another language. */
+const RARER = 8
+
 /** Colours that differ by one digit or letter are different substances. */
 const COLOUR_NUMBER = /\b(?:red|yellow|blue|green|orange|violet|black|brown|ci)\b.*\d/
 
@@ -50,17 +53,19 @@ export function isMisspelling(typed: string, name: string, timesKnown: (word: st
   if (open.length === rest.length) {
     const alone = wordsOf(name).length === 1
     return open.every((word) => {
-      if (timesKnown(word) > 0) return false
-      const at = rest.findIndex((other) => isSlip(word, other, alone))
+      const times = timesKnown(word)
+      const rare = (other: string) => times * RARER < timesKnown(other) && soundsAlike(word, other)
+      const at = rest.findIndex((other) => isSlip(word, other, alone) && (times === 0 || rare(other)))
       if (at >= 0) rest.splice(at, 1)
       return at >= 0
     })
   }
   // Written apart or together: the letters must agree as a whole.
-  const flat = squashed(typed)
-  const other = squashed(name)
-  const close = likeness(flat, other)
-  const bySound = likeness(soundOf(flat), soundOf(other))
-  if (flat.length < 8 || open.some((word) => timesKnown(word) >= COMMON && !other.includes(word))) return false
-  return soundsAlike(flat, other) ? close >= 0.5 : Math.max(close, bySound) >= 0.8
+  const apart = open.join('')
+  const together = rest.join('')
+  if (squashed(typed).length < 8 || apart.length < 5) return false
+  if (open.some((word) => timesKnown(word) >= COMMON && !together.includes(word) && word.length > 2)) return false
+  const close = likeness(apart, together)
+  const bySound = likeness(soundOf(apart), soundOf(together))
+  return soundsAlike(apart, together) ? close >= 0.5 : Math.max(close, bySound) >= 0.8
 }
