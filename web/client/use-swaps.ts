@@ -14,11 +14,14 @@ const WHILE_CHOOSING_MS = 400
 
 /** What can stand in for the missing lines of this recipe? */
 export function useSwaps(body: SwapsBody | null): Question<SwapsReply> {
-  const asked = useDebounced(body === null ? '' : JSON.stringify(body), WHILE_CHOOSING_MS)
-  return useQuestion({
+  const now = body === null ? '' : JSON.stringify(body)
+  const asked = useDebounced(now, WHILE_CHOOSING_MS)
+  const question = useQuestion({
     key: ['swaps', asked],
     ask: (signal) => call('POST /api/swaps', { body: JSON.parse(asked) as SwapsBody, signal }),
     when: body !== null && asked !== '',
     keep: true,
   })
+  // While the question waits to be asked, the answer shown is already to another recipe.
+  return question.state === 'ready' && now !== asked ? { ...question, old: true } : question
 }

@@ -2,18 +2,20 @@ import type { Demo } from './demo.ts'
 
 export const gentleWash: Demo = {
   id: 'gentle-wash',
-  title: 'Gentle body wash',
-  story: 'the coco glucoside and glyceryl oleate pair is gone: here it alone brings oil and body into the wash.',
+  title: 'Gentle cream wash',
+  story: 'the glyceryl stearate and PEG-100 stearate pair is out of stock; it alone holds the oil in this wash.',
   recipe: `Wasser ad 100
-coco betaine 12 %
-decyl glucoside 14 %
-coco glucoside and glyceryl oleate 4 %
-glycerin 2
-xanthan gum 0,8
+decyl glucoside 12 %
+cocamidopropyl betaine 8 %
+glycerin 3
+xanthan gum 0,5
+glyceryl stearate and PEG-100 stearate 4 %
+sunflower oil 4 %
 sodium benzoate 0.5 %
 lactic acid 80 % 0.6 %
 
-pH 5.0
+Heat to 75 C, cool to 40 C before the benzoate goes in
+pH 4.8
 Makes 500 g`,
   settings: { product: 'rinse-off', areas: ['body'] },
 }

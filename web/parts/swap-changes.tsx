@@ -1,5 +1,9 @@
 import type { Swap } from '#web/client/use-swaps.ts'
+import { upTo } from '#web/format/number.ts'
 import { text } from '#web/text/en.ts'
+
+const isChange = (from: number | undefined, to: number | undefined): boolean =>
+  from !== undefined && to !== undefined && upTo(from, 3) !== upTo(to, 3)
 
 /** What changes beside the ingredient, by kind. */
 export function SwapChanges({ changes }: { changes: Swap['changes'] }) {
@@ -13,7 +17,7 @@ export function SwapChanges({ changes }: { changes: Swap['changes'] }) {
             <dt>{text.swaps.kinds[kind]}</dt>
             <dd>
               {words}
-              {from !== undefined && to !== undefined && <small> {text.swaps.fromTo(from, to, unit ?? '')}</small>}
+              {isChange(from, to) && <small> {text.swaps.fromTo(from ?? 0, to ?? 0, unit ?? '')}</small>}
             </dd>
           </div>
         ))}

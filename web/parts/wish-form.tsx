@@ -46,9 +46,13 @@ export function WishForm({ wishes, shelf, change }: Props) {
       {label}
     </label>
   )
+  const active = wishes.without.length + [wishes.cold, wishes.keepPh, wishes.onlyShelf].filter(Boolean).length
   return (
     <details className="wishes">
-      <summary>{text.wishes.title}</summary>
+      <summary>
+        {text.wishes.title}
+        {active > 0 && <small> {text.wishes.active(active)}</small>}
+      </summary>
       <Ticks
         legend={text.wishes.without}
         chosen={wishes.without}

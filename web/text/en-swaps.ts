@@ -3,7 +3,8 @@ import { shareText, upTo } from '#web/format/number.ts'
 /** Words of the search for stand-ins. */
 export const swaps = {
   wishes: {
-    title: 'What the stand-in should be',
+    title: 'Wishes: what the stand-in should be, or be free of',
+    active: (n: number) => (n === 1 ? '1 wish' : `${n} wishes`),
     without: 'Without',
     classes: [
       ['nut-derived', 'Nuts and peanut'],
