@@ -1,7 +1,7 @@
 import { ApiError } from '#api/api-error.ts'
 import { swapSheetRoute, swapsRoute } from '#contract/swaps.ts'
-import { findSwaps, swapSheet } from '#engine/index.ts'
-import type { Formula, World } from '#engine/index.ts'
+import { findSwaps, swapSheetLines } from '#engine/index.ts'
+import type { Formula, SheetLine, World } from '#engine/index.ts'
 import { knownId, knownWishes, soundFormula } from './shared.ts'
 import type { App } from './shared.ts'
 
@@ -15,6 +15,9 @@ function missingLines(world: World, missing: readonly string[], formula: Formula
   })
   return [...new Set(ids)]
 }
+
+/** A long sheet must not keep everybody else waiting. */
+const othersFirst = (): Promise<void> => new Promise((resolve) => void setImmediate(resolve))
 
 export function swapRoutes(app: App, world: World): void {
   app.route({
@@ -31,7 +34,12 @@ export function swapRoutes(app: App, world: World): void {
     handler: async ({ body }) => {
       const formula = soundFormula(world, body.formula)
       const wishes = body.wishes && { wishes: knownWishes(world, body.wishes) }
-      return { lines: swapSheet(world, { formula, ...wishes }), graphVersion: world.knowledge.version }
+      const lines: SheetLine[] = []
+      for (const line of swapSheetLines(world, { formula, ...wishes })) {
+        lines.push(line)
+        await othersFirst()
+      }
+      return { lines, graphVersion: world.knowledge.version }
     },
   })
 }

@@ -12,21 +12,45 @@ import { because, nameOf, sourcesOf } from './say.ts'
 /** Below this pH a fatty acid soap turns back into fatty acid (its dispersion has a pKa of 8 to 10). */
 const SOAP_LIVES_FROM_PH = 8.5
 
-/** rule:soap-in-acid */
-export const soapInAcid: Check = ({ lines, ph }) => {
-  if (ph === null || ph >= SOAP_LIVES_FROM_PH) return []
-  return lines
-    .filter(
-      ({ subject }) =>
-        subject.classes.has('soap') && !subject.classes.has('metal-soap') && subject.allRoles.has('surfactant'),
-    )
+/** Below this pH hardly any of a fatty acid in an emulsion is neutralised. */
+const IN_SITU_SOAP_FROM_PH = 6
+
+/** Stearic acid and alkali make the emulsifier only when the pH is left where soap lives. */
+function inSituSoapInAcid(context: FormulaContext, ph: number): Hit[] {
+  if (ph >= IN_SITU_SOAP_FROM_PH) return []
+  const others = linesPlayingHere(context, 'emulsifier').filter(
+    ({ subject }) => !subject.allRoles.has('soap-emulsifier'),
+  )
+  return linesPlayingHere(context, 'soap-emulsifier')
+    .filter(() => others.length === 0)
     .map(({ subject }) => ({
       about: [subject.id],
-      message: `${nameOf(subject)} is a soap: at pH ${short(ph)} it turns into fatty acid, clouds, loses its foam and separates`,
-      remedy: 'Take a surfactant that lives in weak acid',
-      because: [because(`soap lives from about pH ${SOAP_LIVES_FROM_PH}`), because(`pH ${short(ph)}`)],
+      message: `${nameOf(subject)} and alkali make the emulsifier; at pH ${short(ph)} the soap is acid again and the cream separates`,
+      remedy: `Keep the pH above ${IN_SITU_SOAP_FROM_PH}, or add an emulsifier that bears acid`,
+      because: [because('emulsifier by neutralisation'), because(`pH ${short(ph)}`)],
       sources: ['practice'],
     }))
+}
+
+/** rule:soap-in-acid */
+export const soapInAcid: Check = (context) => {
+  const { lines, ph } = context
+  if (ph === null || ph >= SOAP_LIVES_FROM_PH) return []
+  return [
+    ...inSituSoapInAcid(context, ph),
+    ...lines
+      .filter(
+        ({ subject }) =>
+          subject.classes.has('soap') && !subject.classes.has('metal-soap') && subject.allRoles.has('surfactant'),
+      )
+      .map(({ subject }) => ({
+        about: [subject.id],
+        message: `${nameOf(subject)} is a soap: at pH ${short(ph)} it turns into fatty acid, clouds, loses its foam and separates`,
+        remedy: 'Take a surfactant that lives in weak acid',
+        because: [because(`soap lives from about pH ${SOAP_LIVES_FROM_PH}`), because(`pH ${short(ph)}`)],
+        sources: ['practice'],
+      })),
+  ]
 }
 
 const HYDROLYSIS = { below: 2.8, above: 9.5 }
@@ -94,7 +118,9 @@ const lyeUnknown = (fats: readonly FormulaLine[]): Hit => ({
 
 /** rule:lye-balance. Free lye burns: here a computed fact stops the formula. */
 export const lyeBalanceRule: Check = (context) => {
-  if (linesPlayingHere(context, 'lye').length === 0 || context.oil_percent < 10) return []
+  // Beside an acid at skin pH the alkali is there for the acid.
+  const acid = context.ph !== null && context.ph < 8
+  if (acid || linesPlayingHere(context, 'lye').length === 0 || context.oil_percent < 10) return []
   const { fats, unknown, superfat_percent } = lyeBalance(context)
   if (unknown.length > 0) return [lyeUnknown(unknown)]
   if (superfat_percent >= 0 && superfat_percent <= 15) return []

@@ -1,5 +1,6 @@
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { holdsHere } from '#engine/formula/when.ts'
+import type { Subject } from '#engine/graph/subject.ts'
 import { matches } from '#engine/knowledge/selector.ts'
 import type { ClassClash, Relation, When } from '#engine/model/records.ts'
 import { inside } from '#engine/units/range.ts'
@@ -44,16 +45,20 @@ function hitOf({ clash, first, second }: Meeting): Hit {
   }
 }
 
+/** What two records have against each other does not depend on the formula: looked up once for each pair. */
+const ofPair = new WeakMap<Subject, WeakMap<Subject, readonly Clash[]>>()
+
 /** Clashes that `first` declares with `second`: those of its classes, read off the sides worked out when the graph was built, and its own. */
-function meetingsOf(first: FormulaLine, second: FormulaLine, clashes: readonly ClassClash[]): Meeting[] {
-  const found: Meeting[] = []
-  for (const index of first.subject.clashSides[0]) {
-    const clash = clashes[index]
-    if (clash && second.subject.clashSides[1].has(index)) found.push({ clash, first, second })
-  }
-  for (const clash of first.subject.clashes) {
-    if (matches(clash.with, second.subject)) found.push({ clash, first, second })
-  }
+function clashesOf(first: Subject, second: Subject, clashes: readonly ClassClash[]): readonly Clash[] {
+  const pairs = ofPair.get(first) ?? new WeakMap<Subject, readonly Clash[]>()
+  ofPair.set(first, pairs)
+  const known = pairs.get(second)
+  if (known) return known
+  const ofClasses = [...first.clashSides[0]].flatMap((index) =>
+    second.clashSides[1].has(index) ? (clashes[index] ?? []) : [],
+  )
+  const found = [...ofClasses, ...first.clashes.filter((clash) => matches(clash.with, second))]
+  pairs.set(second, found)
   return found
 }
 
@@ -64,8 +69,12 @@ function allMeetings(context: FormulaContext): Meeting[] {
   const known = memo.get(context)
   if (known) return known
   const { clashes } = context.world.knowledge
-  const meetings = context.lines.flatMap((a) =>
-    context.lines.flatMap((b) => (a.subject.id === b.subject.id ? [] : meetingsOf(a, b, clashes))),
+  const meetings = context.lines.flatMap((first) =>
+    context.lines.flatMap((second) =>
+      first.subject.id === second.subject.id
+        ? []
+        : clashesOf(first.subject, second.subject, clashes).map((clash) => ({ clash, first, second })),
+    ),
   )
   const applying = meetings.filter((meeting) => applies(meeting, context))
   memo.set(context, applying)

@@ -23,7 +23,15 @@ import { inactivated } from './inactivated.ts'
 import { lawCondition, lawPh, limitByLaw, limitComing } from './law.ts'
 import { levelHigh, levelLow } from './levels.ts'
 import { needMissing } from './need-missing.ts'
-import { allergenSource, bringsGerms, handleWithCare, irritantHere, phototoxic, smallChildren } from './people.ts'
+import {
+  allergenSource,
+  colourListUnknown,
+  bringsGerms,
+  handleWithCare,
+  irritantHere,
+  phototoxic,
+  smallChildren,
+} from './people.ts'
 import { noCommonPh } from './no-common-ph.ts'
 import { phKeeps } from './ph-keeps.ts'
 import { phUnknown } from './ph-unknown.ts'
@@ -39,6 +47,7 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   'binding-clash': bindingClash,
   'brings-germs': bringsGerms,
   'charge-clash': chargeClash,
+  'colour-list-unknown': colourListUnknown,
   'conditioner-without-body': conditionerWithoutBody,
   'electrolyte-load': electrolyteLoad,
   'emulsifier-of-wrong-kind': emulsifierOfWrongKind,

@@ -3,8 +3,9 @@ import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
 /** rule:no-common-ph. Read off the compatibility edges: two windows that do not meet suit no pH at all. */
-export const noCommonPh: Check = ({ lines, world, water_percent }) => {
+export const noCommonPh: Check = ({ lines: all, world, water_percent }) => {
   if (water_percent < 1) return []
+  const lines = all.filter(({ subject }) => world.holdsWith.nodes.get(subject.id)?.ph !== undefined)
   return lines.flatMap((a, index) =>
     lines.slice(index + 1).flatMap((b) => {
       if (a.subject.id === b.subject.id || world.holdsWith.between(a.subject.id, b.subject.id).ph !== null) return []

@@ -52,18 +52,29 @@ export const phototoxic: Check = ({ lines, formula }) => {
   })
 }
 
+const NOT_FOR_INFANTS: Record<string, string> = {
+  'infant-airway-risk': "near an infant's nose can stop the breath (menthol, camphor or cineole)",
+  peanut: 'comes from peanut: infants can become allergic through the skin',
+  'tree-nut': 'comes from a tree nut: infants can become allergic through the skin',
+  sesame: 'comes from sesame: infants can become allergic through the skin',
+}
+
 /** rule:small-children */
 export const smallChildren: Check = ({ lines, areas }) => {
   if (!areas?.includes('under-3')) return []
-  return lines
-    .filter(({ subject }) => subject.classes.has('infant-airway-risk'))
-    .map(({ subject }) => ({
-      about: [subject.id],
-      message: `${nameOf(subject)} near an infant's nose can stop the breath (menthol, camphor or cineole)`,
-      remedy: 'Leave products for children under 3 unscented',
-      because: [because('rich in menthol, camphor or cineole'), because('made for children under 3')],
-      sources: [subject.classProvenance.source],
-    }))
+  return lines.flatMap(({ subject }) => {
+    const found = Object.entries(NOT_FOR_INFANTS).find(([id]) => subject.classes.has(id))
+    if (!found) return []
+    return [
+      {
+        about: [subject.id],
+        message: `${nameOf(subject)} ${found[1]}`,
+        remedy: 'Take an unscented, nut-free ingredient for children under 3',
+        because: [because(found[0]), because('made for children under 3')],
+        sources: [subject.classProvenance.source],
+      },
+    ]
+  })
 }
 
 const SENSITIVE = ['eye', 'lip', 'intimate', 'under-3'] as const
@@ -122,4 +133,16 @@ export const bringsGerms: Check = ({ lines }) =>
       remedy: 'Buy it preserved and fresh, keep it cold, and do not lower the preservative',
       because: [because('plant water, juice or powder')],
       sources: [subject.classProvenance.source],
+    }))
+
+/** rule:colour-list-unknown: which colours are allowed where is in lists that are not on record here. */
+export const colourListUnknown: Check = (context) =>
+  context.lines
+    .filter(({ subject }) => context.rolesOf(subject)[0]?.role.endsWith('colour') === true)
+    .map(({ subject }) => ({
+      about: [subject.id],
+      message: `Whether ${nameOf(subject)} may colour this product is not on record: the ${context.formula.market.toUpperCase()} list of colours is not covered`,
+      remedy: 'Look it up in the list of colours allowed for the area of use (eye, lip, other)',
+      because: [because('used as a colour'), because('list of colours not covered')],
+      sources: [],
     }))

@@ -34,8 +34,7 @@ function agents(context: FormulaContext): Entry[] {
     entries.set(subject.id, { subject, share_percent: (known?.share_percent ?? 0) + share_percent })
   }
   for (const line of context.lines) {
-    const ownRole = line.subject.allRoles.has('preservative') || line.subject.allRoles.has('preservative-booster')
-    if (ownRole) add(line.subject, line.share_percent)
+    if (preserves(line.subject)) add(line.subject, line.share_percent)
     else for (const part of line.subject.parts) add(part.subject, line.share_percent * part.share)
   }
   for (const { blend, share_percent } of blendsByParts(context, entries)) add(blend, share_percent)
@@ -49,15 +48,21 @@ function blendsByParts(
 ): { blend: Subject; share_percent: number }[] {
   if (entries.size < 2) return []
   return context.world.players('preservative').flatMap((blend) => {
-    const active = blend.parts.filter(
-      ({ subject }) => subject.allRoles.has('preservative') || subject.allRoles.has('preservative-booster'),
-    )
-    if (active.length < 2 || entries.has(blend.id)) return []
-    const shares = active.map(({ subject, share }) => (entries.get(subject.id)?.share_percent ?? 0) / share)
-    const share_percent = Math.min(...shares)
-    return share_percent > 0 ? [{ blend, share_percent }] : []
+    if (blend.parts.length < 2 || entries.has(blend.id)) return []
+    let share_percent = Infinity
+    let active = 0
+    for (const { subject, share } of blend.parts) {
+      if (!preserves(subject)) continue
+      active += 1
+      share_percent = Math.min(share_percent, (entries.get(subject.id)?.share_percent ?? 0) / share)
+      if (share_percent === 0) return []
+    }
+    return active < 2 ? [] : [{ blend, share_percent }]
   })
 }
+
+const preserves = ({ allRoles }: Subject): boolean =>
+  allRoles.has('preservative') || allRoles.has('preservative-booster')
 
 interface Work {
   subject: Subject

@@ -96,12 +96,17 @@ const BY_BASIS: Record<DoseBasis, (question: DoseQuestion) => Dose> = {
   'own-level': byOwnLevel,
 }
 
+const BULK_PERCENT = 30
+
 /**
  * How much of the stand-in does the job of the missing one [% of the formula, as supplied].
  * A stated ratio of the very pair beats the general basis of the role.
  */
 export function doseOf(question: DoseQuestion): Dose {
-  if (question.stand.id === question.missing.id) return same(question.share_percent)
+  // What makes up a third of a product is its bulk: it is replaced mass for mass, whatever its usual level.
+  const isBulk =
+    question.share_percent >= BULK_PERCENT && (question.basis === 'strength' || question.basis === 'own-level')
+  if (isBulk) return same(question.share_percent)
   if (question.ratio !== undefined && question.basis !== 'active-matter' && question.basis !== 'equivalents') {
     const share_percent = question.share_percent * question.ratio
     return {

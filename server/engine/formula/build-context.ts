@@ -2,6 +2,7 @@ import type { Formula, Line } from '#engine/model/formula.ts'
 import { plays, wordOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { World } from '#engine/graph/world.ts'
+import type { PlaysRole } from '#engine/model/records.ts'
 import type { FormulaContext, FormulaLine, RoleHere, Substance } from './context.ts'
 import { formOf } from './form-of.ts'
 import { activeMatter, oilPercent, surfactantPercent, waterPercent } from './totals.ts'
@@ -50,6 +51,13 @@ function substancesOf(lines: readonly FormulaLine[]): Substance[] {
   return [...sums.values()]
 }
 
+const SIDE_SHARE = 0.5
+const isSide = ({ share }: PlaysRole): boolean => share !== undefined && share < SIDE_SHARE
+
+/** Neighbours, form, place or pH that are stated and hold say more about this formula than a general role; a mere level does not. */
+const isTelling = (claim: PlaysRole): boolean =>
+  !isSide(claim) && Boolean(claim.when?.with ?? claim.when?.form ?? claim.when?.areas ?? claim.when?.ph)
+
 /** Roles in order of the record; where none fits the circumstances the unconditional and then all of them count. */
 function rolesHere(subject: Subject, here: FormulaContext): RoleHere[] {
   const share_percent = here.lines.reduce(
@@ -58,8 +66,9 @@ function rolesHere(subject: Subject, here: FormulaContext): RoleHere[] {
   )
   const fitting = subject.roles.filter((claim) => holdsHere(claim.when, subject, here, share_percent))
   const chosen = fitting.length > 0 ? fitting : subject.roles
-  // A role with stated circumstances that hold says more about this formula than a general one.
-  const ordered = [...chosen.filter((claim) => claim.when), ...chosen.filter((claim) => !claim.when)]
+  const told = chosen.filter((claim) => isTelling(claim))
+  const side = chosen.filter((claim) => !isTelling(claim) && isSide(claim))
+  const ordered = [...told, ...chosen.filter((claim) => !told.includes(claim) && !side.includes(claim)), ...side]
   return ordered.map((claim) => ({ role: claim.role, claim }))
 }
 

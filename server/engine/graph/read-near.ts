@@ -4,7 +4,7 @@ import type { NameFinder } from '#engine/knowledge/find-names.ts'
 import { isMisspelling, soundsAlike } from '#engine/knowledge/misspelt.ts'
 import { isHazardous, natureOf } from '#engine/knowledge/nature.ts'
 import { normalName, squashed, wordBag } from '#engine/knowledge/normal-name.ts'
-import { rewrites } from '#engine/knowledge/rewrite-name.ts'
+import { otherGenus, rewrites } from '#engine/knowledge/rewrite-name.ts'
 import { translated } from '#engine/knowledge/translate-name.ts'
 import { readWordBySound } from './read-exactly.ts'
 import { readPartial } from './read-partial.ts'
@@ -86,22 +86,41 @@ function formsOf(world: World, key: string): string[] {
   return [...new Set([...rewrites(key, words).slice(0, MOST_FORMS - 1), ...(english === null ? [] : [english])])]
 }
 
+/** A name of which a word is missing, also under its second botanical name: two answers are a question. */
+function readPartials(world: World, key: string): Reading | null {
+  const other = otherGenus(key, world.knowledge.words.genus)
+  const first = readPartial(world, key)
+  const second = other === key ? null : readPartial(world, other)
+  if (first?.kind !== 'found') return second?.kind === 'found' ? second : (first ?? second)
+  if (second?.kind !== 'found' || second.id === first.id) return first
+  const why = 'the plant has two names, and each fits another ingredient'
+  return { kind: 'ask', note: why, choices: [second.id, first.id].map((id) => ({ id, score: 0.7, why })) }
+}
+
+/** Whether completing a text could hide that something harmful was meant, or the other way round. */
+function isRisky(world: World, finder: NameFinder, key: string, id: string): boolean {
+  const list = nearOf(world, finder, key)
+  const first = list.find((near) => near.ids.includes(id))
+  const isHarsh = (near: Near) => isHazardous(near.inci, world.knowledge.ingredients.get(near.ids[0] ?? ''))
+  return first !== undefined && list.some((one) => (isHarsh(one) || isHarsh(first)) && blocks(world, first, one))
+}
+
 /** Reads a misspelt or shortened name: as one thing when it is clear and nothing dangerous is near, else as a question. */
 export function readNear(world: World, typed: CleanName): Reading | null {
   const key = normalName(typed.outer || typed.text)
   if (squashed(key).length < 3) return null
   const finder = finderOf(world.knowledge)
-  const partial = readPartial(world, key)
-  if (partial?.kind === 'found') return partial
+  const partial = readPartials(world, key)
+  if (partial?.kind === 'found' && !isRisky(world, finder, key, partial.id)) return partial
   const asked = readWordBySound(world, key)
   if (asked) return asked
   const near = formsOf(world, key)
     .map((form, index) => ({ form, list: nearOf(world, finder, form), loss: index === 0 ? 0 : FORM_LOSS }))
     .sort((a, b) => (b.list[0]?.score ?? 0) - b.loss - (a.list[0]?.score ?? 0) + a.loss)[0]
   const first = near?.list[0]
-  if (!near || !first) return partial
+  if (!near || !first) return partial?.kind === 'found' ? null : partial
   const alone = !near.list.some((rival) => rival !== first && blocks(world, first, rival))
   const timesKnown = (word: string) => finder.byWord.get(word)?.length ?? 0
   if (alone && isMisspelling(near.form, first.name, timesKnown)) return readAs(first.reading, first.name)
-  return partial ?? offer(world, near.list)
+  return partial?.kind === 'ask' ? partial : offer(world, near.list)
 }

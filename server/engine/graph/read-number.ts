@@ -49,7 +49,7 @@ function readAdditive(world: World, key: string): Reading | null {
 
 /** "CI 77891" with any spacing; a colour index number that is not known has no near one. */
 function readColour(world: World, key: string): Reading | null {
-  const match = /^(?:c i|ci) ?(\d{5})$/.exec(key)
+  const match = /^(?:c i|ci|color index)(?: (?:no|nr|number))? ?(\d{5})$/.exec(key)
   if (!match) return null
   const hits = finderOf(world.knowledge).bySquash.get(`ci${match[1]}`)
   return hits

@@ -20,9 +20,18 @@ export interface World {
   subjects: readonly Subject[]
   /** recorded ingredients that play this role or a narrower one, by id */
   players(role: string): readonly Subject[]
+  /** recorded ingredients that say they do not stand in for this id */
+  deniersOf(id: string): readonly { subject: Subject; claim: Subject['notFor'][number] }[]
+  /** recorded ingredients that share a telling word of the name */
+  namesakesOf(subject: Subject): readonly Subject[]
   /** recorded ingredients that say they stand in for this one, by its id or one of its classes */
   standInsFor(subject: Subject): readonly { stand: Subject; claim: Subject['standsFor'][number] }[]
 }
+
+/** Words of this length say what a thing is: "stearate" does, "oil" does not. */
+const TELLING_LETTERS = 6
+
+const tellingWords = ({ id }: Subject): string[] => id.split('-').filter((word) => word.length >= TELLING_LETTERS)
 
 const EMPTY: readonly Subject[] = []
 
@@ -47,6 +56,8 @@ export function buildWorld(knowledge: Knowledge): World {
   const subjects = [...knowledge.ingredients.keys()].sort().flatMap((id) => find(id) ?? [])
   const byRole = indexBy(subjects, (subject) => [...subject.allRoles].map((role) => [role, subject] as const))
   const standsFor = indexBy(subjects, (stand) => stand.standsFor.map((claim) => [claim.for, { stand, claim }] as const))
+  const denies = indexBy(subjects, (subject) => subject.notFor.map((claim) => [claim.for, { subject, claim }] as const))
+  const byWord = indexBy(subjects, (subject) => tellingWords(subject).map((word) => [word, subject] as const))
   return {
     knowledge,
     roles,
@@ -54,6 +65,8 @@ export function buildWorld(knowledge: Knowledge): World {
     holdsWith: buildHoldsWith(subjects),
     find,
     subjects,
+    deniersOf: (id) => denies.get(id) ?? [],
+    namesakesOf: (subject) => [...new Set(tellingWords(subject).flatMap((word) => byWord.get(word) ?? []))],
     players: (role) => byRole.get(role) ?? EMPTY,
     standInsFor: (subject) =>
       [subject.id, ...[...subject.classes].map((one) => `class:${one}`)].flatMap((key) => standsFor.get(key) ?? []),

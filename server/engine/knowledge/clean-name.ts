@@ -64,7 +64,11 @@ export function cleanName(typed: string): CleanName {
     remarks.push(all.trim().replace(/^[,;:(\s-]+/, ''))
     return all.includes('(') ? ' (' : ' '
   })
-  text = text.replace(LEADING_AMOUNT, ' ').replace(QUANTITY_SUFFICES, ' ').replace(TRAILING_SHARE, ' ')
+  text = text
+    .replace(LEADING_AMOUNT, ' ')
+    .replace(/^\s*q\.?\s?s\.?\s+/i, ' ')
+    .replace(QUANTITY_SUFFICES, ' ')
+    .replace(TRAILING_SHARE, ' ')
   for (const match of text.matchAll(FORM)) remarks.push(match[0].toLowerCase())
   text = text
     .replace(/\(\s*\)/g, ' ')
@@ -84,7 +88,7 @@ export function cleanName(typed: string): CleanName {
 /** Parts of a blend as typed, by the signs that join them, strongest first. */
 const JOINTS = [
   /\s*\(\s*and\s*\)\s*|\s+\+\s+|\s*&\s*|\s+and\s+/i,
-  /\s*\(\s*and\s*\)\s*|\s*\+\s*|\s*&\s*|\s+(?:and|with|und|mit|et|avec|y|con|plus)\s+/i,
+  /\s*\(\s*and\s*\)\s*|\s*\+\s*|\s*&\s*|\s+(?:and|with|in|und|mit|et|avec|y|con|plus)\s+/i,
   /\s*\(\s*and\s*\)\s*|\s*[+&]\s*|\s+(?:and|with|und|mit|et|avec|y|con|plus)\s+|\s*\/\s*|\s*[,;]\s+/i,
   /\s*\(\s*and\s*\)\s*|\s*[+&]\s*|\s+(?:and|with|und|mit|et|avec|y|e|con|plus)\s+|\s*\/\s*|\s*[,;]\s*|\s+-\s+/i,
 ]

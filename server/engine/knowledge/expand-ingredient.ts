@@ -49,6 +49,7 @@ function roleOf(entry: Loose, seen: Provenance): PlaysRole {
   return {
     role: String(entry['role']),
     ...(level && { level_percent: level }),
+    ...(typeof entry['share'] === 'number' && { share: entry['share'] }),
     ...whenOf(entry['when']),
     ...provenanceOf(entry, seen),
   }
@@ -87,6 +88,7 @@ const standsForOf = (entry: Loose, seen: Provenance): StandsFor => ({
 const notForOf = (entry: Loose, seen: Provenance): NotFor => ({
   for: String(entry['for']),
   says: String(entry['says'] ?? ''),
+  ...whenOf(entry['when']),
   ...(typeof entry['why'] === 'string' && { why: entry['why'] }),
   ...provenanceOf(entry, seen),
 })

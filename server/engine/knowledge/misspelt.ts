@@ -14,7 +14,7 @@ export function soundsAlike(a: string, b: string): boolean {
 function isSlip(typed: string, meant: string, alone: boolean): boolean {
   if (/\d/.test(typed) || /\d/.test(meant)) return false
   const length = Math.max(typed.length, meant.length)
-  if (soundsAlike(typed, meant)) return likeness(typed, meant) > 0.55 && length >= (alone ? 5 : 3)
+  if (soundsAlike(typed, meant)) return likeness(typed, meant) > (alone ? 0.7 : 0.55) && length >= (alone ? 5 : 3)
   const allowed = length >= 12 ? 2 : length >= (alone ? 8 : 4) ? 1 : 0
   return editDistance(typed, meant, allowed) <= allowed
 }
@@ -29,6 +29,9 @@ function unmatched(typed: readonly string[], meant: readonly string[]): [string[
   })
   return [open, rest]
 }
+
+/** Letters of the shortest text that may be written apart or together by mistake. */
+const SHORTEST = 7
 
 /** A word in so many names is no accident in a text. */
 const COMMON = 15
@@ -63,7 +66,7 @@ export function isMisspelling(typed: string, name: string, timesKnown: (word: st
   // Written apart or together: the letters must agree as a whole.
   const apart = open.join('')
   const together = rest.join('')
-  if (squashed(typed).length < 8 || apart.length < 5) return false
+  if (squashed(typed).length < SHORTEST || apart.length < 5) return false
   if (open.some((word) => timesKnown(word) >= COMMON && !together.includes(word) && word.length > 2)) return false
   const close = likeness(apart, together)
   const bySound = likeness(soundOf(apart), soundOf(together))

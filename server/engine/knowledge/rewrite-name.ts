@@ -72,7 +72,8 @@ function spokenNumbers(name: string): string {
     .replace(/\bo(?=\d+\b)/g, '0')
 }
 
-function otherGenus(name: string, genus: WordData['genus']): string {
+/** The name the inventory uses for a plant that is named by its second botanical name. */
+export function otherGenus(name: string, genus: WordData['genus']): string {
   for (const [second, first] of genus) {
     if (name === second || name.startsWith(`${second} `)) return `${first}${name.slice(second.length)}`
   }

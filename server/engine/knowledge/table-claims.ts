@@ -44,7 +44,7 @@ function claimOfRow(row: Record<string, string>, table: string, index: number): 
     unit: row['unit'] ?? '',
     kind: kindOf(row['access'] ?? ''),
     source: row['source_id'] ?? '',
-    locator: row['locator'] ?? `table ${table}, row ${index + 2}`,
+    locator: row['locator'] || `table ${table}, row ${index + 2}`,
     access: row['access'] as Claim['access'],
     date: '2026-11-25',
     ...(row['conditions'] && { conditions: row['conditions'] }),

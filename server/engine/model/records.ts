@@ -27,6 +27,8 @@ export interface PlaysRole extends Provenance {
   role: RoleId
   level_percent?: Level
   when?: When
+  /** how much of its use this role makes up, 0 to 1; below a half it is a side role */
+  share?: number
 }
 
 export interface Relation extends Provenance {
@@ -56,6 +58,7 @@ export interface StandsFor extends Provenance {
 
 export interface NotFor extends Provenance {
   for: string
+  when?: When
   why?: string
   says: string
 }
@@ -101,6 +104,8 @@ export interface Criterion {
   property?: string
   group?: string
   scale?: number
+  /** distance in powers of ten */
+  log?: boolean
   weight: number
   why: string
 }

@@ -4,6 +4,7 @@ import type { Dose } from '#engine/dose/dose.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
+import { wordOf } from '#engine/graph/subject.ts'
 import { roundTo, short } from '#engine/units/round.ts'
 import { sourcesOf } from '#engine/checks/say.ts'
 import { linesOfStandIn } from './apply.ts'
@@ -83,6 +84,30 @@ function ownCost(job: Job, { denied, stand }: Candidate, dose: Dose): number {
 const UNCOVERED_COST = 0.03
 const UNKNOWN_DOSE_COST = 0.03
 
+/** So much of the formula may be left to the filler when a strong stand-in needs less; more is a hole in the product. */
+const MOST_HOLE_PERCENT = 15
+
+/** What can be told from phase and dose alone, before anything is mixed. */
+function unfitHere(job: Job, { stand }: Candidate, { share_percent }: Dose, context: FormulaContext): string | null {
+  const isWater = job.missing.allRoles.has('water-phase')
+  if (!isWater && job.share_percent - share_percent > MOST_HOLE_PERCENT) {
+    return `${nameOf(stand)} at its own ${short(share_percent)} % does not fill the ${short(job.share_percent)} % of ${nameOf(job.missing)}`
+  }
+  const room = context.lines.reduce(
+    (sum, { subject, share_percent: share }) =>
+      sum + (subject.allRoles.has('water-phase') || subject.allRoles.has('liquid-emollient') ? share : 0),
+    0,
+  )
+  if (share_percent - job.share_percent > Math.max(room, 1) && share_percent > job.share_percent * 1.02) {
+    return `${nameOf(stand)} would need ${short(share_percent)} %, for which this formula has no room`
+  }
+  const [was, is] = [wordOf(job.missing, 'solubility'), wordOf(stand, 'solubility')]
+  if (context.form === 'anhydrous' && is === 'water' && (was === 'oil' || was === 'silicone')) {
+    return `${nameOf(stand)} dissolves in water, not in the oils of this formula`
+  }
+  return null
+}
+
 export function assess(job: Job, candidate: Candidate, before: Before, wishes: Wishes): Assessed {
   const out = new Set([job.missing.id])
   const { stand } = candidate
@@ -91,6 +116,8 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
   if (candidate.denied && DECIDES.has(candidate.denied.why ?? 'role'))
     return refuse(candidate.denied.says || `${nameOf(stand)} is known not to stand in for ${nameOf(job.missing)}`)
   if (candidate.failedMust) return refuse(`${nameOf(stand)}: ${candidate.failedMust.why}`)
+  const unfit = unfitHere(job, candidate, dose, before.context)
+  if (unfit !== null) return refuse(unfit)
   let trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
   const lower = trial.conflict.length > 0 ? lawfulDose(dose, candidate, trial) : null
   if (lower) {

@@ -61,8 +61,8 @@ function statedFor(job: Job, stand: Subject, context: FormulaContext): StandsFor
   return fitting.find((claim) => claim.for === job.missing.id) ?? fitting[0]
 }
 
-const deniedFor = (job: Job, stand: Subject): NotFor | undefined =>
-  stand.notFor.find((claim) => claim.for === job.missing.id)
+const deniedFor = (job: Job, stand: Subject, context: FormulaContext): NotFor | undefined =>
+  stand.notFor.find((claim) => claim.for === job.missing.id && holdsHere(claim.when, stand, context, job.share_percent))
 
 export const WEIGHTS = { likeness: 0.46, role: 0.2, usual: 0.28 }
 
@@ -90,7 +90,7 @@ function rate(job: Job, stand: Subject, context: FormulaContext): Candidate {
     distance,
     likeness: like,
     stated,
-    denied: deniedFor(job, stand),
+    denied: deniedFor(job, stand, context),
     failedMust: failedMust(job.swap.must, stand),
     promise,
   }

@@ -3,8 +3,8 @@ import type { World } from '#engine/graph/world.ts'
 
 const RANK = { note: 0, unknown: 1, warn: 2, stop: 3 } as const
 
-/** Rules of law: that the missing one was limited too excuses nothing. */
-const OF_LAW = new Set(['limit-by-law', 'limit-coming', 'law-ph', 'law-condition'])
+/** Rules of law and on people who can be hurt: that the missing one was limited too excuses nothing. */
+const OF_LAW = new Set(['limit-by-law', 'limit-coming', 'law-ph', 'law-condition', 'small-children', 'phototoxic'])
 
 /** Subject of a finding with what was swapped taken out: "the same subject" before and after. */
 function subjectOf({ rule, about }: Finding, swapped: ReadonlySet<string>): string {

@@ -1,57 +1,48 @@
 import { nameOf } from '#engine/checks/say.ts'
+import { holdsHere } from '#engine/formula/when.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { mainRole } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Refusal } from '#engine/model/swap.ts'
 import type { Job } from './job.ts'
 
-/** What a person may reach for because of its name: shared first words of this length or more. */
-const SHARED_LETTERS = 6
 const MOST = 4
 
-const nameWords = (subject: Subject): string[] => subject.id.split('-').filter((word) => word.length >= SHARED_LETTERS)
-
 /** Shares a telling word of its name with the missing one but plays none of the roles sought. */
-function sharesOnlyTheName(job: Job, subject: Subject): boolean {
-  const words = new Set(nameWords(job.missing))
-  return (
-    subject.madeOf.length === 0 &&
-    !subject.allRoles.has(job.swap.scope) &&
-    nameWords(subject).some((word) => words.has(word))
-  )
-}
+const sharesOnlyTheName = (job: Job, subject: Subject): boolean =>
+  subject.id !== job.missing.id && subject.madeOf.length === 0 && !subject.allRoles.has(job.swap.scope)
 
 const usual = (subject: Subject): number => subject.facts.get('usual')?.[0]?.value ?? 1
 
 function deniers(job: Job, context: FormulaContext): Refusal[] {
-  return context.world.subjects.flatMap((subject) => {
-    const denial = subject.notFor.find((claim) => claim.for === job.missing.id)
-    if (!denial) return []
+  const holding = context.world
+    .deniersOf(job.missing.id)
+    .filter(({ subject, claim }) => holdsHere(claim.when, subject, context, job.share_percent))
+  return holding.map(({ subject, claim: denial }) => {
     const message = `${nameOf(subject)}: ${denial.says || 'does not stand in for it'}`
     const claim = `${subject.id}>does-not-stand-in-for>${job.missing.id}`
-    return [
-      {
-        lines: [{ ingredient: subject.id, share_percent: job.share_percent }],
-        conflict: [
-          {
-            rule: 'does-not-stand-in-for',
-            severity: 'warn' as const,
-            about: [subject.id],
-            message,
-            because: [{ fact: denial.says, claim }],
-            sources: [denial.source],
-          },
-        ],
-        message,
-      },
-    ]
+    return {
+      lines: [{ ingredient: subject.id, share_percent: job.share_percent }],
+      conflict: [
+        {
+          rule: 'does-not-stand-in-for',
+          severity: 'warn' as const,
+          about: [subject.id],
+          message,
+          because: [{ fact: denial.says, claim }],
+          sources: [denial.source],
+        },
+      ],
+      message,
+    }
   })
 }
 
 function namesakes(job: Job, context: FormulaContext): Refusal[] {
   const { roles } = context.world.knowledge
-  return context.world.subjects
-    .filter((subject) => subject.id !== job.missing.id && sharesOnlyTheName(job, subject))
+  return context.world
+    .namesakesOf(job.missing)
+    .filter((subject) => sharesOnlyTheName(job, subject))
     .sort((a, b) => usual(b) - usual(a) || (a.id < b.id ? -1 : 1))
     .slice(0, MOST)
     .map((subject) => {

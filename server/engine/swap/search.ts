@@ -17,6 +17,12 @@ export const LEAST_RANK = 0.4
 const MOST_REFUSED = 8
 /** Far more than this many trials are never needed: the promise falls steadily. */
 const MOST_TRIALS = 90
+/** The work of a trial grows with the lines; beyond this length fewer are made. */
+const USUAL_LINES = 15
+const LEAST_TRIALS = 15
+
+const trialsFor = (lines: number): number =>
+  Math.max(LEAST_TRIALS, Math.min(MOST_TRIALS, Math.round((MOST_TRIALS * USUAL_LINES) / lines)))
 
 /**
  * Tries candidates in the order of their promise. The promise is an upper bound of the rank (a trial only costs), so
@@ -32,10 +38,11 @@ export function search(
   const offered: Assessed[] = []
   const refused: Assessed[] = []
   const inFormula = new Set(before.context.lines.map(({ subject }) => subject.id))
+  const mostTrials = trialsFor(before.context.lines.length)
   let trials = 0
   for (const candidate of candidates) {
     const full = offered.length >= wanted && (offered[wanted - 1]?.rank ?? 0) >= candidate.promise
-    if (candidate.promise < LEAST_RANK || full || trials >= MOST_TRIALS) break
+    if (candidate.promise < LEAST_RANK || full || trials >= mostTrials) break
     const unmet = wishUnmet(candidate.stand, wishes, inFormula)
     if (unmet !== null) {
       if (refused.length < MOST_REFUSED)

@@ -28,12 +28,13 @@ function byClass(missing: Subject, stand: Subject, group: string, world: World):
 }
 
 /** Half the score at one scale of distance. */
-function byNumber(missing: Subject, stand: Subject, property: string, scale: number): Nearness {
+function byNumber(missing: Subject, stand: Subject, { property = '', scale = 1, log = false }: Criterion): Nearness {
   const asked = numberOf(missing, property)
   const given = numberOf(stand, property)
   if (asked === undefined) return 'not-asked'
   if (given === undefined) return 'not-known'
-  return 1 / (1 + ((asked - given) / scale) ** 2)
+  const distance = log && asked > 0 && given > 0 ? Math.log10(asked / given) : asked - given
+  return 1 / (1 + (distance / scale) ** 2)
 }
 
 function byWord(missing: Subject, stand: Subject, property: string): Nearness {
@@ -71,9 +72,9 @@ function bySpectrum(missing: Subject, stand: Subject): Nearness {
 }
 
 export function nearness(criterion: Criterion, missing: Subject, stand: Subject, world: World): Nearness {
-  const { by, property = '', group = '', scale = 1 } = criterion
+  const { by, property = '', group = '' } = criterion
   if (by === 'class') return byClass(missing, stand, group, world)
-  if (by === 'number') return byNumber(missing, stand, property, scale)
+  if (by === 'number') return byNumber(missing, stand, criterion)
   if (by === 'word') return byWord(missing, stand, property)
   if (by === 'profile') return byProfile(missing, stand)
   return bySpectrum(missing, stand)

@@ -16,17 +16,24 @@ export interface SheetLine {
   irreplaceable: boolean
 }
 
+export interface SheetQuestion {
+  formula: Formula
+  wishes?: Wishes
+}
+
 const STAND_INS_A_LINE = 3
 
-/** For every line: its role here, the best stand-ins with dose, whether it can be left out or not be replaced at all. */
-export function swapSheet(world: World, { formula, wishes = {} }: { formula: Formula; wishes?: Wishes }): SheetLine[] {
+/**
+ * For every line: its role here, the best stand-ins with dose, whether it can be left out or not be replaced at all.
+ * Line by line, so that a server can answer others in between.
+ */
+export function* swapSheetLines(world: World, { formula, wishes = {} }: SheetQuestion): Generator<SheetLine> {
   const seen = new Set<string>()
-  const lines = checkFormula(world, formula).roles.filter(
-    ({ ingredient }) => !seen.has(ingredient) && seen.add(ingredient),
-  )
-  return lines.map(({ ingredient, inci, share_percent, roles }) => {
+  for (const { ingredient, inci, share_percent, roles } of checkFormula(world, formula).roles) {
+    if (seen.has(ingredient)) continue
+    seen.add(ingredient)
     const reply = findSwaps(world, { formula, missing: [ingredient], wishes, limit: STAND_INS_A_LINE })
-    return {
+    yield {
       ingredient,
       inci,
       share_percent,
@@ -37,5 +44,7 @@ export function swapSheet(world: World, { formula, wishes = {} }: { formula: For
       leaveOut: reply.leaveOut,
       irreplaceable: reply.outcome === 'no-safe-swap',
     }
-  })
+  }
 }
+
+export const swapSheet = (world: World, question: SheetQuestion): SheetLine[] => [...swapSheetLines(world, question)]
