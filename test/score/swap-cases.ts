@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { idOf } from '#engine/index.ts'
-import type { Formula } from '#engine/model/formula.ts'
-import type { Area } from '#engine/model/formula.ts'
+import type { Area, Formula } from '#engine/model/formula.ts'
 
 /** One entry of an answer list: a single name or a blend with shares. */
 export interface Entry {
@@ -34,11 +33,15 @@ export interface SwapCase {
   leave_out: 'fine' | 'workable' | 'no'
 }
 
-const FOLDER = join(import.meta.dirname, '../reference/swaps')
+const FOLDER = join(import.meta.dirname, '../reference')
 
-export function readCases(): SwapCase[] {
-  return ['structure', 'function'].flatMap(
-    (part) => (JSON.parse(readFileSync(join(FOLDER, `cases-${part}.json`), 'utf8')) as { cases: SwapCase[] }).cases,
+/** All cases of one folder of test/reference. */
+export function readCases(folder: 'swaps' | 'swaps-own' = 'swaps'): SwapCase[] {
+  const files = readdirSync(join(FOLDER, folder))
+    .filter((name) => /cases.*\.json$/.test(name))
+    .sort()
+  return files.flatMap(
+    (name) => (JSON.parse(readFileSync(join(FOLDER, folder, name), 'utf8')) as { cases: SwapCase[] }).cases,
   )
 }
 
@@ -84,7 +87,11 @@ export const idsOfEntry = (entry: Entry): string[] =>
 export function names(answer: readonly string[], entry: Entry): boolean {
   const parts = idsOfEntry(entry)
   const given = new Set(answer.flatMap((id) => id.split('-and-')))
-  if (entry.blend) return parts.filter((id) => given.has(id)).length >= Math.min(2, parts.length) && given.size <= parts.length + 2
+  if (entry.blend)
+    return parts.filter((id) => given.has(id)).length >= Math.min(2, parts.length) && given.size <= parts.length + 2
   const own = idOf(entry.inci ?? '')
-  return answer.length === 1 && (answer[0] === own || (parts.length > 1 && parts.every((id) => given.has(id)) && given.size === parts.length))
+  return (
+    answer.length === 1 &&
+    (answer[0] === own || (parts.length > 1 && parts.every((id) => given.has(id)) && given.size === parts.length))
+  )
 }

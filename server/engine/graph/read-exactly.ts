@@ -32,15 +32,16 @@ export function readWord(world: World, key: string): Reading | null {
 export function readWordBySound(world: World, key: string): Reading | null {
   const sound = soundOf(squashed(key))
   if (sound.length < 6) return null
-  const word = [...world.knowledge.words.ask.keys()].find((one) => soundOf(one) === sound)
+  const word = world.knowledge.words.askBySound.get(sound)
   return word === undefined ? null : readWord(world, word)
 }
 
 /** A name as it stands: everyday word, known name, or known name written with other spaces. */
 function readAsIs(world: World, finder: NameFinder, key: string): Reading | null {
   const word = readWord(world, key)
-  if (word) return word
   const hits = finder.byName.get(key) ?? finder.bySquash.get(squashed(key))
+  const isEntry = hits?.some((hit) => hit.why === 'inci')
+  if (word && !(word.kind === 'not-here' && isEntry)) return word
   return hits ? readingOf(key, hits, world.knowledge) : null
 }
 

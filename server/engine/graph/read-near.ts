@@ -1,7 +1,7 @@
 import type { CleanName } from '#engine/knowledge/clean-name.ts'
 import { finderOf } from '#engine/knowledge/find-names.ts'
 import type { NameFinder } from '#engine/knowledge/find-names.ts'
-import { isMisspelling, soundsAlike } from '#engine/knowledge/misspelt.ts'
+import { isMisspelling } from '#engine/knowledge/misspelt.ts'
 import { isHazardous, natureOf } from '#engine/knowledge/nature.ts'
 import { normalName, squashed, wordBag } from '#engine/knowledge/normal-name.ts'
 import { otherGenus, rewrites } from '#engine/knowledge/rewrite-name.ts'
@@ -37,14 +37,13 @@ const idsIn = (reading: Reading): string[] =>
   reading.kind === 'found' ? [reading.id] : reading.kind === 'ask' ? reading.choices.map((choice) => choice.id) : []
 
 function nearOf(world: World, finder: NameFinder, text: string): Near[] {
-  const flat = squashed(text)
-  const out = finder.near.search(text).flatMap(({ name, written, score }) => {
+  const out = finder.near.search(text).flatMap(({ name, written, score, alike }) => {
     if (score < OFFER) return []
     const hits = finder.byName.get(name)
     if (!hits) return []
     const reading = readingOf(name, hits, world.knowledge)
     const ids = idsIn(reading)
-    const bonus = soundsAlike(flat, squashed(name)) ? SOUND_BONUS : 0
+    const bonus = alike ? SOUND_BONUS : 0
     const inci = nameOf(world, ids[0] ?? '')?.inci ?? name
     return [{ name, written, score: score + bonus, reading, ids, inci }]
   })
@@ -62,7 +61,8 @@ function blocks(world: World, first: Near, rival: Near): boolean {
   const ahead = first.score - rival.score
   const aheadAsWritten = first.written - rival.written
   if (aheadAsWritten < -LEAD.same && ahead < SOUND_BONUS * 2.5) return true
-  return ahead < lead && aheadAsWritten < lead
+  // Where one of the two can hurt, a name that only sounds nearer is no excuse.
+  return aheadAsWritten < lead && (harm || ahead < lead)
 }
 
 function offer(world: World, near: readonly Near[]): Reading {

@@ -66,6 +66,14 @@ const isAbbreviation = (key: string): boolean => key.length <= 5 && !key.include
 
 const idsOf = (hits: readonly NameHit[]): string[] => [...new Set(hits.map((hit) => hit.id))]
 
+/** Whether an inventory entry is the record under another name: it has none of its own, and no CAS number speaks against it. */
+function isSame({ ingredients, inventory }: Knowledge, entry: string, record: string): boolean {
+  if (ingredients.has(entry)) return false
+  const cas = inventory.get(entry)?.cas ?? []
+  const recordCas = [...(ingredients.get(record)?.cas ?? []), ...(inventory.get(record)?.cas ?? [])]
+  return cas.length === 0 || cas.some((number) => recordCas.includes(number))
+}
+
 /** One meaning, or the question which of several is meant. */
 export function readingOf(key: string, hits: readonly NameHit[], knowledge: Knowledge): Reading {
   const of = (...whys: string[]) => hits.filter((hit) => whys.includes(hit.why))
@@ -74,7 +82,7 @@ export function readingOf(key: string, hits: readonly NameHit[], knowledge: Know
   const [first] = inci
   // A record that goes by the name of an entry without a record is that entry under its other inventory name.
   const [owner] = named.filter((id) => knowledge.ingredients.has(id))
-  if (first !== undefined && owner !== undefined && named.length === 1 && !knowledge.ingredients.has(first)) {
+  if (first !== undefined && owner !== undefined && named.length === 1 && isSame(knowledge, first, owner)) {
     return { kind: 'found', id: owner }
   }
   if (first !== undefined && inci.length === 1) {

@@ -1,13 +1,10 @@
 import { editDistance, likeness } from './edit-distance.ts'
-import { soundOf, squashed, wordsOf } from './normal-name.ts'
-
-/** Consonants in order: what is left when vowels are misheard or dropped. The first letter stays. */
-const boned = (text: string): string => text.replace(/(?!^)[aeiouy]/g, '').replace(/(.)\1+/g, '$1')
+import { bonesOf, soundOf, squashed, wordsOf } from './normal-name.ts'
 
 /** Whether two words differ in vowels, doubled letters or spelling by sound only. */
 export function soundsAlike(a: string, b: string): boolean {
   if (/\d/.test(a) || /\d/.test(b)) return a === b
-  return boned(a) === boned(b) || boned(soundOf(a)) === boned(soundOf(b))
+  return bonesOf(a) === bonesOf(b) || bonesOf(soundOf(a)) === bonesOf(soundOf(b))
 }
 
 /** Whether a word can be a slip of the pen for another. Short words change their meaning with one consonant. */

@@ -1,5 +1,5 @@
 import { likeness } from './edit-distance.ts'
-import { soundOf, squashed, wordBag } from './normal-name.ts'
+import { bonesOf, soundOf, squashed, wordBag } from './normal-name.ts'
 
 export interface NearName {
   name: string
@@ -7,6 +7,8 @@ export interface NearName {
   written: number
   /** the same, or by sound where that is nearer */
   score: number
+  /** differs in vowels, doubled letters or spelling by sound only */
+  alike: boolean
 }
 
 export interface NearNames {
@@ -40,26 +42,40 @@ function trigramsOf(text: string): Set<number> {
   return out
 }
 
-/** Names by their runs of three letters in one flat table: start of each run's list, then the lists. */
-export function buildNearNames(names: readonly string[]): NearNames {
-  const forms = names.map(indexed)
-  const sizes = new Uint16Array(names.length)
+interface RunTable {
+  /** runs in each form */
+  sizes: Uint16Array
+  /** run → where its list begins */
+  starts: Uint32Array
+  /** places of the forms that hold a run, run after run */
+  lists: Uint32Array
+}
+
+function tableOf(forms: readonly string[]): RunTable {
+  const sizes = new Uint16Array(forms.length)
   const starts = new Uint32Array(BASE ** 3 + 1)
-  const grams = forms.map(trigramsOf)
-  for (const [index, set] of grams.entries()) {
+  const runs = forms.map(trigramsOf)
+  for (const [index, set] of runs.entries()) {
     sizes[index] = set.size
     for (const code of set) starts[code + 1] = (starts[code + 1] ?? 0) + 1
   }
   for (let i = 1; i < starts.length; i++) starts[i] = (starts[i] ?? 0) + (starts[i - 1] ?? 0)
   const lists = new Uint32Array(starts[starts.length - 1] ?? 0)
   const filled = starts.slice()
-  for (const [index, set] of grams.entries()) {
+  for (const [index, set] of runs.entries()) {
     for (const code of set) {
       const at = filled[code] ?? 0
       lists[at] = index
       filled[code] = at + 1
     }
   }
+  return { sizes, starts, lists }
+}
+
+/** Names by their runs of three letters, kept in flat tables: they are many and looked through often. */
+export function buildNearNames(names: readonly string[]): NearNames {
+  const forms = names.map(indexed)
+  const { sizes, starts, lists } = tableOf(forms)
   const shared = new Uint16Array(names.length)
 
   const candidates = (text: string): number[] => {
@@ -92,10 +108,15 @@ export function buildNearNames(names: readonly string[]): NearNames {
       const text = indexed(normal)
       const flat = squashed(normal)
       const bag = squashed(wordBag(normal))
+      const bones = bonesOf(flat)
+      const soundBones = bonesOf(text)
       const out = candidates(text).map((index) => {
         const name = names[index] ?? ''
-        const written = Math.max(likeness(flat, squashed(name)), likeness(bag, bagOf(index)))
-        return { name, written, score: Math.max(written, likeness(text, forms[index] ?? '')) }
+        const letters = squashed(name)
+        const sound = forms[index] ?? ''
+        const written = Math.max(likeness(flat, letters), likeness(bag, bagOf(index)))
+        const alike = bones === bonesOf(letters) || soundBones === bonesOf(sound)
+        return { name, written, score: Math.max(written, likeness(text, sound)), alike }
       })
       return out.sort((a, b) => b.score - a.score || (a.name < b.name ? -1 : 1))
     },

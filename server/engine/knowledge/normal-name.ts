@@ -85,3 +85,11 @@ export const soundOf = (text: string): string =>
     .replace(/oe/g, 'o')
     .replace(/([a-z])\1+/g, '$1')
     .replace(/([a-z]{3})e\b/g, '$1')
+
+/** Consonants in order: what is left when vowels are misheard or dropped. The first letter stays. */
+export const bonesOf = (text: string): string =>
+  text.charAt(0) +
+  text
+    .slice(1)
+    .replace(/[aeiouy]/g, '')
+    .replace(/(.)\1+/g, '$1')

@@ -1,6 +1,6 @@
 import type { RawFile } from './raw.ts'
 import { isObject } from './expand-claims.ts'
-import { normalName, squashed } from './normal-name.ts'
+import { normalName, soundOf, squashed } from './normal-name.ts'
 
 /** An everyday word with several readings: the person is asked. */
 export interface EverydayWord {
@@ -15,6 +15,8 @@ export interface EverydayWord {
 export interface WordData {
   /** squashed text → what it may mean */
   ask: ReadonlyMap<string, EverydayWord>
+  /** the same texts spelt by sound → squashed text */
+  askBySound: ReadonlyMap<string, string>
   /** squashed text → the one thing meant, with a remark */
   means: ReadonlyMap<string, { take: string; note: string }>
   /** squashed text → why it is no ingredient of the inventory */
@@ -49,13 +51,15 @@ const keyed = <T>(list: Loose[], make: (entry: Loose) => T): Map<string, T> =>
 
 export function expandWords(file: RawFile): WordData {
   const data = isObject(file.data) ? file.data : {}
+  const ask = keyed(objects(data['ask']), (entry): EverydayWord => ({
+    choices: words(entry['choices']),
+    ...(typeof entry['role'] === 'string' && { role: entry['role'] }),
+    ...(typeof entry['class'] === 'string' && { class: entry['class'] }),
+    why: String(entry['why'] ?? ''),
+  }))
   return {
-    ask: keyed(objects(data['ask']), (entry) => ({
-      choices: words(entry['choices']),
-      ...(typeof entry['role'] === 'string' && { role: entry['role'] }),
-      ...(typeof entry['class'] === 'string' && { class: entry['class'] }),
-      why: String(entry['why'] ?? ''),
-    })),
+    ask,
+    askBySound: new Map([...ask.keys()].map((text) => [soundOf(text), text])),
     means: keyed(objects(data['means']), (entry) => ({
       take: String(entry['take']),
       note: String(entry['note'] ?? ''),

@@ -65,7 +65,18 @@ export const uncovered = (job: Job, { stand }: Candidate): string[] =>
   job.others.map(({ role }) => role).filter((role) => !stand.allRoles.has(role))
 
 /** Reasons that hold in every formula; what hangs on pH, heat, neighbours or law is decided by the checks. */
-const DECIDES = new Set(['role', 'phase', 'microbial'])
+const DECIDES = new Set(['phase', 'microbial'])
+
+/**
+ * A denial for the sake of the role decides against what does not play the very role sought; for what does, it says
+ * that the two differ in some other respect, and that costs rank.
+ */
+function denialDecides({ denied, distance }: Candidate): boolean {
+  if (!denied) return false
+  const why = denied.why ?? 'role'
+  return DECIDES.has(why) || (why === 'role' && distance >= 1)
+}
+
 /** A reason that hangs on circumstances still says that the two are not the same. */
 const DENIED_COST = 0.12
 /** A ready mix that holds the missing one is hardly easier to get. */
@@ -113,7 +124,7 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
   const { stand } = candidate
   let dose = doseFor(job, candidate)
   const refuse = (why: string): Assessed => ({ candidate, dose, trial: null, rank: -1, refusedBecause: why })
-  if (candidate.denied && DECIDES.has(candidate.denied.why ?? 'role'))
+  if (denialDecides(candidate) && candidate.denied)
     return refuse(candidate.denied.says || `${nameOf(stand)} is known not to stand in for ${nameOf(job.missing)}`)
   if (candidate.failedMust) return refuse(`${nameOf(stand)}: ${candidate.failedMust.why}`)
   const unfit = unfitHere(job, candidate, dose, before.context)
@@ -186,7 +197,7 @@ export function refusalOf(job: Job, assessed: Assessed): Refusal {
 /** A refusal that needs no trial: the graph says so, or a hard condition of the role fails. */
 function ownConflict(job: Job, { candidate, refusedBecause }: Assessed): Finding {
   const { stand } = candidate
-  const denied = DECIDES.has(candidate.denied?.why ?? 'role') ? candidate.denied : undefined
+  const denied = denialDecides(candidate) ? candidate.denied : undefined
   return {
     rule: denied ? 'does-not-stand-in-for' : 'hard-condition',
     severity: 'warn',

@@ -64,7 +64,7 @@ function statedFor(job: Job, stand: Subject, context: FormulaContext): StandsFor
 const deniedFor = (job: Job, stand: Subject, context: FormulaContext): NotFor | undefined =>
   stand.notFor.find((claim) => claim.for === job.missing.id && holdsHere(claim.when, stand, context, job.share_percent))
 
-export const WEIGHTS = { likeness: 0.46, role: 0.2, usual: 0.28 }
+export const WEIGHTS = { likeness: 0.44, role: 0.2, usual: 0.3 }
 
 function statementWorth(stated: StandsFor | undefined): number {
   if (!stated) return 0

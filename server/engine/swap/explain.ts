@@ -57,6 +57,7 @@ export function whyText(job: Job, candidate: Candidate, context: FormulaContext)
     near.length > 0 ? `near in ${listed(near)}` : '',
     far.length > 0 ? `differs in ${listed(far)}` : '',
     stated?.says ?? '',
+    candidate.denied ? `but ${candidate.denied.says}` : '',
     likeness.unknown.length > 0 ? `not known: ${listed(likeness.unknown.map(words))}` : '',
   ]
   return `${parts.filter((part) => part !== '').join('; ')}.`

@@ -16,12 +16,20 @@ const BURDENS = new Set(['hazard', 'allergen'])
 const inGroup = (subject: Subject, group: string, { knowledge }: World): string[] =>
   [...subject.classes].filter((id) => knowledge.classes.get(id)?.group === group)
 
+/** No charge offends nobody, an amphoteric goes with either; only opposite charges are far. */
+function byCharge(asked: readonly string[], given: readonly string[]): number {
+  if (asked.some((id) => given.includes(id))) return 1
+  const mild = (ids: readonly string[]) => ids.includes('nonionic') || ids.includes('amphoteric')
+  return mild(asked) || mild(given) ? 0.5 : 0
+}
+
 function byClass(missing: Subject, stand: Subject, group: string, world: World): Nearness {
   const asked = inGroup(missing, group, world)
   const given = inGroup(stand, group, world)
   if (BURDENS.has(group)) return Math.max(0, 1 - 0.5 * given.filter((id) => !asked.includes(id)).length)
   if (asked.length === 0) return 'not-asked'
   if (given.length === 0) return 'not-known'
+  if (group === 'charge') return byCharge(asked, given)
   const common = asked.filter((id) => given.includes(id)).length
   const union = new Set([...asked, ...given]).size
   return (common / asked.length + common / union) / 2
