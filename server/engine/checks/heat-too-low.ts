@@ -1,5 +1,6 @@
 import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import { wordOf } from '#engine/graph/subject.ts'
+import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaLine } from '#engine/formula/context.ts'
 import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
@@ -21,11 +22,14 @@ export function heatAsked(line: FormulaLine) {
 }
 
 /** rule:heat-too-low. What does not melt in stays as grains. */
-export const heatTooLow: Check = ({ lines, hottest_c }) => {
+export const heatTooLow: Check = (context) => {
+  const { lines, hottest_c } = context
   if (hottest_c === null) return []
   return lines.flatMap((line) => {
     const heat = heatAsked(line)
-    if (!heat || line.phase === 'cool-down' || hottest_c + TOLERANCE_C >= heat.asked_c) return []
+    // A starch that is there as a powder is not to gel.
+    const asPowder = line.subject.allRoles.has('powder-base') && linesPlayingHere(context, 'powder-base').includes(line)
+    if (!heat || asPowder || line.phase === 'cool-down' || hottest_c + TOLERANCE_C >= heat.asked_c) return []
     return [
       {
         about: [line.subject.id],

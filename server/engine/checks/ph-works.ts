@@ -4,12 +4,17 @@ import { distanceOutside, rangeText } from '#engine/units/range.ts'
 import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
+/** Roles that are played only inside the working window; an acid that sets the pH works at any. */
+const LIVES_BY_PH = ['thickener', 'chelator', 'active', 'conditioning-agent', 'film-former', 'surfactant']
+
 /** rule:ph-works. Thickeners, chelators, conditioners and actives; preservatives have a rule of their own. */
 export const phWorks: Check = (context) => {
   const { lines, ph, water_percent } = context
   if (ph === null || water_percent < 1) return []
   return lines.flatMap(({ subject }) => {
-    if (context.rolesOf(subject).some(({ role }) => role === 'preservative')) return []
+    const role = context.rolesOf(subject)[0]?.role ?? ''
+    const above = context.world.roles.above(role)
+    if (!LIVES_BY_PH.some((one) => above.includes(one))) return []
     const window = rangeOfProperty(subject, 'ph_effective')
     const claim = usedClaim(subject, 'ph_effective')
     if (!window || !claim || distanceOutside(ph, window) === 0) return []

@@ -61,7 +61,10 @@ export const alcoholTolerance: Check = (context) => {
   return context.lines.flatMap(({ subject }) => {
     const limit = rangeOfProperty(subject, 'ethanol_max_percent')?.max
     const claim = usedClaim(subject, 'ethanol_max_percent')
-    if (limit === undefined || !claim || share_percent <= limit) return []
+    // The stated figure holds for the usual neutralisers; this amine keeps an acrylic polymer dissolved in nearly all alcohol.
+    const amine =
+      subject.classes.has('acrylic-polymer') && context.lines.some((line) => line.subject.id === 'aminomethyl-propanol')
+    if (limit === undefined || !claim || amine || share_percent <= limit) return []
     return [
       {
         about: [subject.id],

@@ -72,6 +72,16 @@ function rolesHere(subject: Subject, here: FormulaContext): RoleHere[] {
   return ordered.map((claim) => ({ role: claim.role, claim }))
 }
 
+/** Lines of one ingredient in one phase and strength are one line to every rule. */
+function merged(written: readonly FormulaLine[]): FormulaLine[] {
+  const sums = new Map<string, FormulaLine>()
+  for (const line of written) {
+    const key = `${line.subject.id} ${line.phase} ${line.strength_percent ?? ''}`
+    sums.set(key, { ...line, share_percent: (sums.get(key)?.share_percent ?? 0) + line.share_percent })
+  }
+  return [...sums.values()]
+}
+
 const byId = (a: FormulaLine, b: FormulaLine): number =>
   a.subject.id < b.subject.id ? -1 : a.subject.id > b.subject.id ? 1 : 0
 
@@ -88,7 +98,7 @@ const withRecordIds = (formula: Formula, world: World): Formula => ({
 export function buildContext(asked: Formula, world: World, placedOn?: string): FormulaContext {
   const formula = withRecordIds(asked, world)
   const written = linesOf(formula, world)
-  const lines = [...written].sort((a, b) => byId(a, b) || a.share_percent - b.share_percent)
+  const lines = merged(written).sort((a, b) => byId(a, b) || a.share_percent - b.share_percent)
   const memo = new Map<string, RoleHere[]>()
   const context: FormulaContext = {
     world,

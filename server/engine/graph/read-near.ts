@@ -20,6 +20,8 @@ const SOUND_BONUS = 0.08
 const LEAD = { same: 0.02, other: 0.06, harm: 0.18 }
 /** What a form of the text that is not the text itself is held back by. */
 const FORM_LOSS = 0.08
+/** Likeness from which a harmful rival counts against completing a word. */
+const AS_NEAR = 0.8
 const MOST_OFFERS = 6
 /** Forms of a text that are compared; the first is the text itself. */
 const MOST_FORMS = 3
@@ -102,7 +104,8 @@ function isRisky(world: World, finder: NameFinder, key: string, id: string): boo
   const list = nearOf(world, finder, key)
   const first = list.find((near) => near.ids.includes(id))
   const isHarsh = (near: Near) => isHazardous(near.inci, world.knowledge.ingredients.get(near.ids[0] ?? ''))
-  return first !== undefined && list.some((one) => (isHarsh(one) || isHarsh(first)) && blocks(world, first, one))
+  if (first === undefined) return false
+  return list.some((one) => one.written >= AS_NEAR && (isHarsh(one) || isHarsh(first)) && blocks(world, first, one))
 }
 
 /** Reads a misspelt or shortened name: as one thing when it is clear and nothing dangerous is near, else as a question. */

@@ -4,7 +4,7 @@ import { buildContext } from '#engine/formula/build-context.ts'
 import { withShares } from '#engine/dose/rebalance.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Formula } from '#engine/model/formula.ts'
-import type { SwapsReply, Wishes } from '#engine/model/swap.ts'
+import type { Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
 import { refusalOf, swapOf } from './assess.ts'
 import type { Assessed, Before } from './assess.ts'
 import { candidatesFor } from './candidates.ts'
@@ -69,6 +69,26 @@ function noSwapText(job: Job, before: Before, refused: readonly Assessed[]): str
   return `Nothing on record does the job of ${nameOf(job.missing)} (${job.role.label.toLowerCase()}) in this formula without making it worse${first ? `. The nearest fails: ${first.refusedBecause ?? ''}` : ''}. The ${before.context.form.replaceAll('-', ' ')} would have to be reformulated around another ${job.role.label.toLowerCase()}.`
 }
 
+/** Whatever it would have done alone: the whole formula hangs on the missing one. */
+function refusedByHanging(refusal: Refusal, { missing, role }: Job, hanging: string): Refusal {
+  if (refusal.conflict.length > 0) return refusal
+  const because = [
+    {
+      fact: `${nameOf(missing)} is the ${role.label.toLowerCase()} here`,
+      claim: `${missing.id}>plays>role:${role.id}`,
+    },
+  ]
+  const finding = {
+    rule: 'formula-hangs-on-it',
+    severity: 'warn' as const,
+    about: [missing.id],
+    message: hanging,
+    because,
+    sources: ['practice'],
+  }
+  return { ...refusal, conflict: [finding], message: hanging }
+}
+
 /** Stand-ins for one missing ingredient. */
 function swapsForOne(
   world: World,
@@ -89,7 +109,7 @@ function swapsForOne(
   if (hanging !== null) {
     const looksRight = [...offered, ...refused]
       .slice(0, limit)
-      .map((one) => refusalOf(job, { ...one, refusedBecause: one.refusedBecause ?? hanging }))
+      .map((one) => refusedByHanging(refusalOf(job, one), job, hanging))
     return {
       outcome: 'no-safe-swap',
       why: hanging,

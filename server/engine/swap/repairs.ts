@@ -16,7 +16,13 @@ export interface Repair {
   cost: number
 }
 
-export type RepairKind = (after: FormulaContext, forbidden: readonly Finding[], wishes: Wishes) => Repair | null
+/** @param out ids that cannot be had: no repair brings them back */
+export type RepairKind = (
+  after: FormulaContext,
+  forbidden: readonly Finding[],
+  wishes: Wishes,
+  out: ReadonlySet<string>,
+) => Repair | null
 
 const PH_RULES = new Set(['ph-keeps', 'ph-works', 'preservative-window', 'law-ph'])
 /** Farther than this a formula is another formula. */
@@ -91,13 +97,13 @@ function mayAdd(id: string, { world }: FormulaContext, wishes: Wishes): boolean 
 const NOTHING: ReadonlySet<string> = new Set()
 
 /** Adds the partner without which a stand-in does nothing (a neutraliser, an acid). */
-const addCompanion: RepairKind = (after, forbidden, wishes) => {
+const addCompanion: RepairKind = (after, forbidden, wishes, out) => {
   for (const { rule, about } of forbidden) {
     if (rule !== 'need-missing') continue
     const line = after.lines.find(({ subject }) => about.includes(subject.id))
     const need = line?.subject.needs.find(({ need: kind }) => COMPANION[kind])
     const companion = need && COMPANION[need.need]
-    if (!line || !companion || !mayAdd(companion.id, after, wishes)) continue
+    if (!line || !companion || out.has(companion.id) || !mayAdd(companion.id, after, wishes)) continue
     const share_percent = roundTo(line.share_percent * companion.ratio, 3)
     const lines = [...after.formula.lines, { ingredient: companion.id, share_percent, phase: 'water' as const }]
     const filler = takesUpDifference(after, new Set([line.subject.id, companion.id]))

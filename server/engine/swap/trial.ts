@@ -48,7 +48,7 @@ export function tryOut(
   for (let round = 0; round < MOST_REPAIRS; round++) {
     const forbidden = forbidding(state.worse, world)
     if (forbidden.length === 0) break
-    const repair = REPAIRS.map((kind) => kind(state.context, forbidden, wishes)).find((one) => one !== null)
+    const repair = REPAIRS.map((kind) => kind(state.context, forbidden, wishes, out)).find((one) => one !== null)
     if (!repair) break
     const next = look(contextAfter(repair.formula, before.context), before.findings, swapped)
     // A repair that mends nothing is no repair.
