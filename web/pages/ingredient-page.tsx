@@ -9,6 +9,7 @@ import { GeneralStandIns } from '#web/parts/general-stand-ins.tsx'
 import { LimitsAndCautions, Names, Roles, Windows } from '#web/parts/ingredient-facts.tsx'
 import { Neighbours } from '#web/parts/neighbours.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
+import { sourceAnchor, sourceWords } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
 
 const T = text.ingredient
@@ -29,8 +30,8 @@ function Sources({ sources }: Pick<IngredientReply, 'sources'>) {
       <h2>{T.sources}</h2>
       <ul>
         {sources.map(({ id, title, locator }) => (
-          <li key={id}>
-            <b>{id}</b>: {title}. <small>{locator}</small>
+          <li key={id} id={sourceAnchor(id)}>
+            <b>{sourceWords(id)}</b>: {title}. <small>{locator}</small>
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { claimAnchor, claimValue } from '#web/format/claim.ts'
+import { sourceAnchor } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
 
 type Claim = IngredientReply['claims'][number]
@@ -13,6 +14,15 @@ const T = text.ingredient
 const HEADS = [T.property, T.value, T.unit, T.kind, T.source, T.locator, T.access, T.date]
 
 export const propertyWords = (property: string): string => property.replaceAll(/[-_]/g, ' ')
+
+function Sources({ ids }: { ids: string }) {
+  return ids.split(/\s*;\s*/).map((id, at) => (
+    <span key={id}>
+      {at > 0 && '; '}
+      <a href={`#${sourceAnchor(id)}`}>{id}</a>
+    </span>
+  ))
+}
 
 function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
   return (
@@ -29,7 +39,9 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
       </td>
       <td data-label={T.unit}>{claim.unit === '1' ? '' : claim.unit}</td>
       <td data-label={T.kind}>{T.kinds[claim.kind]}</td>
-      <td data-label={T.source}>{claim.source}</td>
+      <td data-label={T.source}>
+        <Sources ids={claim.source} />
+      </td>
       <td data-label={T.locator}>{claim.locator}</td>
       <td data-label={T.access}>{T.accesses[claim.access]}</td>
       <td data-label={T.date}>{claim.date}</td>

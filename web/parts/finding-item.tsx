@@ -1,6 +1,7 @@
 import { Link } from 'wouter'
 import type { Finding } from '#web/client/use-check.ts'
 import { claimHref } from '#web/format/claim.ts'
+import { sourceWords } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
 import { SeverityMark } from './severity-mark.tsx'
 
@@ -41,7 +42,7 @@ export function FindingItem({ finding }: { finding: Finding }) {
         {sources.length > 0 && (
           <>
             <dt>{text.finding.sources}</dt>
-            <dd>{sources.join(', ')}</dd>
+            <dd>{sources.map(sourceWords).join(', ')}</dd>
           </>
         )}
         <dt>{text.finding.rule}</dt>

@@ -29,7 +29,7 @@ export function LineAsk({ line, standing, onChoose, onAside }: Props) {
         {shown.map(({ ingredient, inci, why }) => (
           <li key={ingredient}>
             <button type="button" onClick={() => onChoose(ingredient)}>
-              {readable(inci)} <small>{why}</small>
+              {readable(inci)} {why !== note && <small>{why}</small>}
             </button>
           </li>
         ))}

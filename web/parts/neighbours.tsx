@@ -13,10 +13,17 @@ function hrefOf(node: string): string | null {
   return kind === 'class' ? `/ingredients?class=${id}` : null
 }
 
+/** A relation as words, read from this ingredient's side. */
+function relationWords(neighbour: Neighbour | undefined): string {
+  const relation = neighbour?.relation ?? ''
+  const [out, back] = text.ingredient.relations[relation] ?? [relation, relation]
+  return neighbour?.direction === 'in' ? back : out
+}
+
 function Item({ neighbour }: { neighbour: Neighbour }) {
   const { node, label, says, severity, level_percent, access } = neighbour
   const href = hrefOf(node)
-  const name = label === label.toUpperCase() ? readable(label) : label
+  const name = label.replaceAll('(and)', '') === label.replaceAll('(and)', '').toUpperCase() ? readable(label) : label
   const level = level_percent ? rangeText(level_percent) : ''
   return (
     <li>
@@ -42,7 +49,7 @@ export function Neighbours({ neighbours }: { neighbours: readonly Neighbour[] })
       {[...groups].map(([key, members]) => (
         <details key={key} open={members.length <= 8}>
           <summary>
-            {text.ingredient.relations(members[0]?.relation ?? '', members[0]?.direction === 'in')} ({members.length})
+            {relationWords(members[0])} ({members.length})
           </summary>
           <ul>
             {members.map((neighbour, at) => (

@@ -5,6 +5,7 @@ import { addText } from '#web/state/from-text.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { text } from '#web/text/en.ts'
 import { PasteBox } from './paste-box.tsx'
+import { PrintLine } from './print-line.tsx'
 import { RecipeTable } from './recipe-table.tsx'
 
 interface Props {
@@ -21,6 +22,7 @@ export function RecipeCard({ store, standings, check }: Props) {
   return (
     <section className="card recipe-card" aria-labelledby="recipe-title">
       <h2 id="recipe-title">{text.recipe.title}</h2>
+      <PrintLine settings={bench.settings} />
       {basis !== 'percent' && total !== null && <p className="remark">{text.recipe.basis[basis](total)}</p>}
       <RecipeTable bench={bench} standings={standings} check={check} change={change} />
       <details className="add">

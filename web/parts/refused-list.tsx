@@ -22,7 +22,7 @@ export function RefusedList({ refused, labelOf }: Props) {
           return (
             <li key={names}>
               <strong>{names}</strong>
-              <p>{message}</p>
+              {conflict.every((finding) => finding.message !== message) && <p>{message}</p>}
               <Findings findings={conflict} fold={false} />
             </li>
           )

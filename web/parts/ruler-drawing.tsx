@@ -21,25 +21,18 @@ const MARGIN_PX = 14
 
 const cut = (name: string, most: number): string => (name.length > most ? `${name.slice(0, most - 1)}…` : name)
 
-function Row({
-  row,
-  y,
-  left,
-  axis_px,
-  isNarrow,
-}: {
+interface RowProps {
   row: RulerRow
   y: number
   left: number
   axis_px: number
   isNarrow: boolean
-}) {
+}
+
+function Bars({ row, y, left, axis_px, isNarrow }: RowProps) {
   const barY = isNarrow ? y + 20 : y + 5
   return (
     <g>
-      <text className="name" x={isNarrow ? MARGIN_PX : 0} y={isNarrow ? y + 14 : y + 20}>
-        {cut(row.name, isNarrow ? 44 : 30)}
-      </text>
       <line className="track" x1={left} x2={left + axis_px} y1={barY + 10} y2={barY + 10} />
       {row.keeps && <rect className="keeps" y={barY + 1} height="18" rx="4" {...shifted(row.keeps, left, axis_px)} />}
       {row.works && <rect className="works" y={barY + 6} height="8" rx="2" {...shifted(row.works, left, axis_px)} />}
@@ -50,6 +43,15 @@ function Row({
 function shifted(range: { min?: number; max?: number }, left: number, axis_px: number) {
   const { x, width } = barOf(range, axis_px)
   return { x: x + left, width }
+}
+
+/** Names come last, so that the pH mark does not run through them. */
+function Name({ row, y, isNarrow }: Pick<RowProps, 'row' | 'y' | 'isNarrow'>) {
+  return (
+    <text className="name" x={isNarrow ? MARGIN_PX : 0} y={isNarrow ? y + 14 : y + 20}>
+      {cut(row.name, isNarrow ? 44 : 30)}
+    </text>
+  )
 }
 
 /** The drawing of the ruler: one axis, one row a line, the pH of the recipe across all rows. */
@@ -79,7 +81,7 @@ export function RulerDrawing({ rows, ph, common, width_px }: Props) {
         </g>
       ))}
       {rows.map((row, at) => (
-        <Row key={row.id} row={row} y={HEAD_PX + at * row_px} left={left} axis_px={axis_px} isNarrow={isNarrow} />
+        <Bars key={row.id} row={row} y={HEAD_PX + at * row_px} left={left} axis_px={axis_px} isNarrow={isNarrow} />
       ))}
       {ph !== null && (
         <g className="ph-mark">
@@ -89,6 +91,9 @@ export function RulerDrawing({ rows, ph, common, width_px }: Props) {
           </text>
         </g>
       )}
+      {rows.map((row, at) => (
+        <Name key={row.id} row={row} y={HEAD_PX + at * row_px} isNarrow={isNarrow} />
+      ))}
     </svg>
   )
 }

@@ -1,4 +1,5 @@
 import type { Swap } from '#web/client/use-swaps.ts'
+import { sourceWords } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
 import { FormulaTable } from './formula-table.tsx'
 import { SwapPath } from './swap-path.tsx'
@@ -30,7 +31,7 @@ export function SwapDetail({ swap, labelOf }: Props) {
             {sources.length > 0 && (
               <>
                 <dt>{text.swaps.sources}</dt>
-                <dd>{sources.join(', ')}</dd>
+                <dd>{sources.map(sourceWords).join(', ')}</dd>
               </>
             )}
           </dl>

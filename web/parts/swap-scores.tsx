@@ -3,11 +3,15 @@ import { text } from '#web/text/en.ts'
 
 const BAR_PX = 120
 
-const words = (criterion: string): string => criterion.replaceAll(/[-_:]/g, ' ')
+const OVERALL = 'rank' // all criteria and what the checks take off, in one figure
+const words = (criterion: string): string =>
+  criterion === OVERALL ? text.swaps.overall : criterion.replaceAll(/[-_:]/g, ' ')
 
 /** Nearness by criterion as figures with bars. */
 export function SwapScores({ scores }: { scores: Record<string, number> }) {
-  const rows = Object.entries(scores).sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1))
+  const rows = Object.entries(scores).sort(
+    ([a, x], [b, y]) => Number(b === OVERALL) - Number(a === OVERALL) || y - x || (a < b ? -1 : 1),
+  )
   if (rows.length === 0) return null
   return (
     <table className="scores">

@@ -76,6 +76,8 @@ export const bench = {
     heat: 'Hottest point, °C',
     heatHint: 'Leave empty if not known',
     batch: 'Batch, g',
+    batchOf: (mass_g: number) => `Batch ${gramsText(mass_g)}`,
+    heatOf: (heat_c: number) => `hottest point ${upTo(heat_c, 1)} °C`,
     batchHint: 'Only to show grams',
     badNumber: 'Not a number in range',
     phRange: (low: number, high: number, middle: number) =>
@@ -205,7 +207,10 @@ export const bench = {
     because: 'Because',
     sources: 'Sources',
     rule: 'Rule',
-    more: (n: number) => `${count(n, 'more remark')}`,
+    more: (n: number, isFirst: boolean) => count(n, isFirst ? 'remark' : 'more remark'),
+    noSource: { practice: 'usual practice, no source', memory: 'from memory, not looked up' } as Readonly<
+      Record<string, string>
+    >,
   },
   ruler: {
     title: 'pH ruler',

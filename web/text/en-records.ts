@@ -63,8 +63,20 @@ export const records = {
     anyRole: 'its main role',
     openBench: 'Check it in a recipe',
     markets: { eu: 'EU', us: 'US' },
-    relations: (relation: string, isIn: boolean) =>
-      `${relation.replaceAll('-', ' ')}${isIn ? ' (the other way round)' : ''}`,
+    relations: {
+      plays: ['Does the job of', 'Done by'],
+      'is-a': ['Is', 'Members'],
+      broader: ['Is a special case of', 'Has as special case'],
+      'made-of': ['Is made of', 'Is part of'],
+      'clashes-with': ['Does not go with', 'Does not go with'],
+      needs: ['Needs', 'Is needed by'],
+      'boosted-by': ['Works better beside', 'Helps'],
+      'inactivated-by': ['Works less beside', 'Takes the effect of'],
+      'stands-in-for': ['Can stand in for', 'Can be replaced by'],
+      'does-not-stand-in-for': ['Looks like it, does not stand in for', 'Looks like it, is not replaced by'],
+      'limited-by': ['Limited by law', 'Limits'],
+      'holds-with': ['Holds with', 'Holds with'],
+    } as Readonly<Record<string, readonly [string, string]>>,
   },
   search: {
     title: 'Ingredients',

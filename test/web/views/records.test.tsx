@@ -60,7 +60,7 @@ describe('the page of an ingredient', () => {
     fakeApi(answers)
     show('/ingredient/glycerin')
     expect(await screen.findByText('sticky above 10 %')).toBeTruthy()
-    expect(screen.getByText(/stands in for \(1\)/)).toBeTruthy()
+    expect(screen.getByText(/Can stand in for \(1\)/)).toBeTruthy()
     expect(screen.getByRole('link', { name: 'Sorbitol' }).getAttribute('href')).toBe('/ingredient/sorbitol')
     expect(await screen.findByText('Too little is known.')).toBeTruthy()
   })
