@@ -11,15 +11,10 @@ const WATER_THAT_SHOWS_PERCENT = 3
 
 const HOLDERS = ['emulsifier', 'solubiliser', 'surfactant', 'cationic-conditioner']
 
-/** Oil phase up to which an acrylic thickener alone keeps droplets apart [%]. Rule of thumb. */
-const OIL_HELD_BY_POLYMER_PERCENT = 20
-
 /** Lines that hold oil and water together, whatever they are called. */
-export function holders(context: FormulaContext): FormulaLine[] {
-  const polymers =
-    context.oil_percent <= OIL_HELD_BY_POLYMER_PERCENT ? linesPlayingHere(context, 'acrylic-thickener') : []
-  return [...new Set([...HOLDERS.flatMap((role) => linesPlayingHere(context, role)), ...polymers])]
-}
+export const holders = (context: FormulaContext): FormulaLine[] => [
+  ...new Set(HOLDERS.flatMap((role) => linesPlayingHere(context, role))),
+]
 
 /** rule:oil-without-emulsifier */
 export const oilWithoutEmulsifier: Check = (context) => {

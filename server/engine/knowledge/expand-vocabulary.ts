@@ -18,6 +18,11 @@ export function expandRoles(file: RawFile): Map<string, Role> {
     if (isObject(entry['swap'])) return { ...NO_SWAP, scope: id, ...(entry['swap'] as Partial<SwapSpec>) }
     return typeof entry['broader'] === 'string' ? swapOf(entry['broader'], [...seen, id]) : { ...NO_SWAP, scope: id }
   }
+  const workOf = (id: string): { work?: string } => {
+    const entry = raw.get(id)
+    if (typeof entry?.['work'] === 'string') return { work: entry['work'] }
+    return typeof entry?.['broader'] === 'string' && entry['broader'] !== id ? workOf(entry['broader']) : {}
+  }
   return new Map(
     [...raw].map(([id, entry]) => [
       id,
@@ -28,6 +33,7 @@ export function expandRoles(file: RawFile): Map<string, Role> {
         ...(typeof entry['broader'] === 'string' && { broader: entry['broader'] }),
         phase: String(entry['phase'] ?? 'either'),
         confusedWith: Array.isArray(entry['confused_with']) ? entry['confused_with'].map(String) : [],
+        ...workOf(id),
         swap: swapOf(id),
       },
     ]),

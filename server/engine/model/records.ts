@@ -128,6 +128,8 @@ export interface Role {
   broader?: RoleId
   phase: string
   confusedWith: RoleId[]
+  /** how such an ingredient is worked in, from this role or the nearest broader one */
+  work?: string
   swap: SwapSpec
 }
 

@@ -118,6 +118,8 @@ export function orderChanges(candidate: Candidate, after: FormulaContext, before
   const changes: Change[] = stand.needs
     .filter(({ need }) => need === 'process')
     .map(({ says }) => ({ kind: 'order', text: says, ingredient: stand.id }))
+  const work = before.world.knowledge.roles.get(candidate.claim?.role ?? job.role.id)?.work
+  if (work) changes.push({ kind: 'order', text: work, ingredient: stand.id })
   const phaseOf = (context: FormulaContext, id: string) => context.lines.find(({ subject }) => subject.id === id)?.phase
   const [from, to] = [phaseOf(before, job.missing.id), phaseOf(after, stand.id)]
   if (to === 'cool-down' && from !== 'cool-down') {
