@@ -9,24 +9,21 @@ export interface KnownGap {
 
 export const KNOWN_GAPS: readonly KnownGap[] = [
   {
-    rule: 'charge-clash',
-    list: 'silent',
-    at: 1,
-    reason: 'the clash of cationic thickeners takes in the cationic cellulose of shampoos',
-  },
-  {
     rule: 'heat-too-hot',
     list: 'silent',
     at: 2,
-    reason: 'the heat limit on record for hydroxyethylcellulose is that of a tank, not of a batch',
+    reason: 'the heat limit on record for hydroxyethylcellulose is that of long storage hot, not of a batch',
   },
-  { rule: 'lye-balance', list: 'silent', at: 1, reason: 'free fatty acids are not counted among what binds lye' },
-  { rule: 'lye-balance', list: 'silent', at: 2, reason: 'alkali beside an acid counts as lye for the oils' },
   {
-    rule: 'ph-keeps',
-    list: 'silent',
-    at: 2,
-    reason: 'the window on record for hydroxyethylcellulose is that of its best keeping',
+    rule: 'oil-without-emulsifier',
+    list: 'fires',
+    at: 1,
+    reason: 'every acrylic thickener counts as something that holds oil, a plain one too',
   },
-  { rule: 'soap-in-acid', list: 'fires', at: 1, reason: 'a soap made in the batch has no record of its own' },
+  {
+    rule: 'scent-without-solubiliser',
+    list: 'fires',
+    at: 1,
+    reason: 'every acrylic thickener counts as something that dissolves scent',
+  },
 ]

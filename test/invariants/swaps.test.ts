@@ -48,7 +48,8 @@ describe('every offer', () => {
   test.fails('leaves the missing one out', () =>
     expect(
       failing(OFFERS, ({ swap, missing }) => swap.formula!.lines.every((line) => line.ingredient !== missing)),
-    ).toEqual([]))
+    ).toEqual([]),
+  )
 
   test('puts the stand-in in at the dose that it names', () =>
     expect(
@@ -142,7 +143,8 @@ describe('every reply', () => {
       failing(ASKED, ({ reply }) =>
         reply.refused.every(({ conflict, message }) => conflict.length > 0 && message !== ''),
       ),
-    ).toEqual([]))
+    ).toEqual([]),
+  )
 
   test('leaves the formula that was asked about as it was', () => {
     // Formulas are deep-frozen: a write would have thrown before this line.
