@@ -34,7 +34,7 @@ function byActiveMatter({ missing, stand, share_percent, strength_percent }: Dos
   const old_percent = strength_percent ?? numberOf(missing, 'active_percent')
   const new_percent = numberOf(stand, 'active_percent')
   if (old_percent === undefined || new_percent === undefined) {
-    return same(share_percent, [...(new_percent === undefined ? ['active_percent'] : [])])
+    return same(share_percent, ['active_percent'])
   }
   return {
     share_percent: (share_percent * old_percent) / new_percent,

@@ -14,6 +14,9 @@ import { expandWords } from './word-data.ts'
 
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
+/** A value of the windows tables that holds under a stated condition is for people to read; a record has to choose it. */
+const isConditional = ({ id, conditions }: Claim): boolean => id.startsWith('windows-') && conditions !== undefined
+
 /** Adds claims of tables behind those of the record; where the record has none the best seen one is used. */
 function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
   if (claims.length === 0) return ingredient
@@ -23,7 +26,10 @@ function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredien
     const own = facts.get(claim.property) ?? []
     const numeric =
       claim.min !== undefined || claim.max !== undefined || claim.value !== undefined || claim.shares !== undefined
-    facts.set(claim.property, [...own, { ...claim, used: own.length === 0 && numeric }])
+    facts.set(claim.property, [
+      ...own,
+      { ...claim, used: numeric && !isConditional(claim) && !own.some(({ used }) => used) },
+    ])
   }
   return { ...ingredient, facts }
 }
@@ -34,7 +40,7 @@ function withDerived(ingredient: Ingredient): Ingredient {
   const facts = new Map(ingredient.facts)
   for (const claim of derived) {
     const own = facts.get(claim.property) ?? []
-    facts.set(claim.property, [...own, { ...claim, used: own.length === 0 }])
+    facts.set(claim.property, [...own, { ...claim, used: !own.some(({ used }) => used) }])
   }
   return { ...ingredient, facts }
 }

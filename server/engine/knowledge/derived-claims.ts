@@ -4,7 +4,7 @@ import { roundTo } from '#engine/units/round.ts'
 
 /** Iodine and saponification value worked out from the fatty acids of a triglyceride, marked derived. */
 export function oilConstantClaims(ingredient: Ingredient): Claim[] {
-  const profile = ingredient.facts.get('fatty_acids')?.[0]
+  const profile = ingredient.facts.get('fatty_acids')?.find(({ used }) => used)
   if (!profile?.shares || !ingredient.classes.has('triglyceride')) return []
   const values = {
     iodine_value: iodineValue(profile.shares),

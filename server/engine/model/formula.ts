@@ -5,7 +5,7 @@ import { oneOf } from './one-of.ts'
 const closed = { additionalProperties: false }
 
 /** INCI name in lower case, every run of other characters than a-z and 0-9 one hyphen. */
-export const Id = Type.String({ minLength: 1, maxLength: 400, pattern: '^[a-z0-9]+(-[a-z0-9]+)*$' })
+export const Id = Type.String({ minLength: 1, maxLength: 1000, pattern: '^[a-z0-9]+(-[a-z0-9]+)*$' })
 export type Id = string
 
 export const Market = oneOf('eu', 'us')
