@@ -50,15 +50,25 @@ const ofPair = new WeakMap<Subject, WeakMap<Subject, readonly Clash[]>>()
 
 /** Clashes that `first` declares with `second`: those of its classes, read off the sides worked out when the graph was built, and its own. */
 function clashesOf(first: Subject, second: Subject, clashes: readonly ClassClash[]): readonly Clash[] {
-  const pairs = ofPair.get(first) ?? new WeakMap<Subject, readonly Clash[]>()
-  ofPair.set(first, pairs)
-  const known = pairs.get(second)
-  if (known) return known
   const ofClasses = [...first.clashSides[0]].flatMap((index) =>
     second.clashSides[1].has(index) ? (clashes[index] ?? []) : [],
   )
-  const found = [...ofClasses, ...first.clashes.filter((clash) => matches(clash.with, second))]
-  pairs.set(second, found)
+  return [...ofClasses, ...first.clashes.filter((clash) => matches(clash.with, second))]
+}
+
+function meetingsOf(first: FormulaLine, lines: readonly FormulaLine[], clashes: readonly ClassClash[]): Meeting[] {
+  const pairs = ofPair.get(first.subject) ?? new WeakMap<Subject, readonly Clash[]>()
+  ofPair.set(first.subject, pairs)
+  const found: Meeting[] = []
+  for (const second of lines) {
+    if (second.subject.id === first.subject.id) continue
+    let known = pairs.get(second.subject)
+    if (!known) {
+      known = clashesOf(first.subject, second.subject, clashes)
+      pairs.set(second.subject, known)
+    }
+    for (const clash of known) found.push({ clash, first, second })
+  }
   return found
 }
 
@@ -69,13 +79,7 @@ function allMeetings(context: FormulaContext): Meeting[] {
   const known = memo.get(context)
   if (known) return known
   const { clashes } = context.world.knowledge
-  const meetings = context.lines.flatMap((first) =>
-    context.lines.flatMap((second) =>
-      first.subject.id === second.subject.id
-        ? []
-        : clashesOf(first.subject, second.subject, clashes).map((clash) => ({ clash, first, second })),
-    ),
-  )
+  const meetings = context.lines.flatMap((first) => meetingsOf(first, context.lines, clashes))
   const applying = meetings.filter((meeting) => applies(meeting, context))
   memo.set(context, applying)
   return applying

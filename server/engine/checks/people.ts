@@ -14,10 +14,12 @@ const ALLERGENS: Record<string, string> = {
   'bee-derived': 'bee products',
 }
 
+const ALLERGEN_LIST = Object.entries(ALLERGENS)
+
 /** rule:allergen-source. A note: which allergy to ask about. */
 export const allergenSource: Check = ({ lines }) =>
   lines.flatMap(({ subject }) => {
-    const found = Object.entries(ALLERGENS).filter(([id]) => subject.classes.has(id))
+    const found = ALLERGEN_LIST.filter(([id]) => subject.classes.has(id))
     if (found.length === 0) return []
     return [
       {

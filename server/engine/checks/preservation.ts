@@ -1,5 +1,6 @@
 import { usedClaim } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
+import type { World } from '#engine/graph/world.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { sharePlaying } from '#engine/formula/totals.ts'
 import { short } from '#engine/units/round.ts'
@@ -37,28 +38,44 @@ function agents(context: FormulaContext): Entry[] {
     if (preserves(line.subject)) add(line.subject, line.share_percent)
     else for (const part of line.subject.parts) add(part.subject, line.share_percent * part.share)
   }
-  for (const { blend, share_percent } of blendsByParts(context, entries)) add(blend, share_percent)
+  for (const { subject, share_percent } of blendsByParts(context, entries)) add(subject, share_percent)
   return [...entries.values()]
 }
 
+interface PreservingBlend {
+  blend: Subject
+  active: Subject['parts']
+}
+
+/** Recorded preservative blends by the id of their first preserving part; worked out once for each world. */
+const blendsOf = new WeakMap<World, ReadonlyMap<string, PreservingBlend[]>>()
+
+function preservingBlends(world: World): ReadonlyMap<string, PreservingBlend[]> {
+  const known = blendsOf.get(world)
+  if (known) return known
+  const byPart = new Map<string, PreservingBlend[]>()
+  for (const blend of world.players('preservative')) {
+    const active = blend.parts.filter(({ subject }) => preserves(subject))
+    const [first] = active
+    if (active.length < 2 || !first) continue
+    byPart.set(first.subject.id, [...(byPart.get(first.subject.id) ?? []), { blend, active }])
+  }
+  blendsOf.set(world, byPart)
+  return byPart
+}
+
 /** A usual preservative blend whose parts stand as single lines works as that blend: the parts lift each other. */
-function blendsByParts(
-  context: FormulaContext,
-  entries: ReadonlyMap<string, Entry>,
-): { blend: Subject; share_percent: number }[] {
+function blendsByParts({ world }: FormulaContext, entries: ReadonlyMap<string, Entry>): Entry[] {
   if (entries.size < 2) return []
-  return context.world.players('preservative').flatMap((blend) => {
-    if (blend.parts.length < 2 || entries.has(blend.id)) return []
-    let share_percent = Infinity
-    let active = 0
-    for (const { subject, share } of blend.parts) {
-      if (!preserves(subject)) continue
-      active += 1
-      share_percent = Math.min(share_percent, (entries.get(subject.id)?.share_percent ?? 0) / share)
-      if (share_percent === 0) return []
-    }
-    return active < 2 ? [] : [{ blend, share_percent }]
-  })
+  const byPart = preservingBlends(world)
+  return [...entries.keys()].flatMap((id) =>
+    (byPart.get(id) ?? []).flatMap(({ blend, active }) => {
+      if (entries.has(blend.id)) return []
+      const shares = active.map(({ subject, share }) => (entries.get(subject.id)?.share_percent ?? 0) / share)
+      const share_percent = Math.min(...shares)
+      return share_percent > 0 ? [{ subject: blend, share_percent }] : []
+    }),
+  )
 }
 
 const preserves = ({ allRoles }: Subject): boolean =>

@@ -17,8 +17,19 @@ export interface Subject extends Ingredient {
 export const usedClaim = (subject: Ingredient, property: string): Claim | undefined =>
   subject.facts.get(property)?.find((claim) => claim.used)
 
+/** The checks ask for the same few ranges again and again; records do not change. */
+const ranges = new WeakMap<Ingredient, Map<string, Range | undefined>>()
+
 /** Decided range of a numeric property. */
 export function rangeOfProperty(subject: Ingredient, property: string): Range | undefined {
+  const known = ranges.get(subject) ?? new Map<string, Range | undefined>()
+  if (known.has(property)) return known.get(property)
+  const range = readRange(subject, property)
+  ranges.set(subject, known.set(property, range))
+  return range
+}
+
+function readRange(subject: Ingredient, property: string): Range | undefined {
   const claim = usedClaim(subject, property)
   if (!claim) return undefined
   if (claim.value !== undefined) return { min: claim.value, max: claim.value }
