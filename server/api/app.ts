@@ -28,7 +28,7 @@ export interface AppOptions {
   rateLimit?: boolean
 }
 
-const LONGEST_ID = 400
+const LONGEST_ID = 1000
 const REQUEST_TIMEOUT_MS = 30_000
 
 const ROUTES = [healthRoutes, resolveRoutes, ingredientRoutes, roleRoutes, graphRoutes, checkRoutes, swapRoutes]

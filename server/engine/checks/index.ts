@@ -19,6 +19,7 @@ import {
 } from './emulsifiers.ts'
 import { heatTooHot } from './heat-too-hot.ts'
 import { heatTooLow } from './heat-too-low.ts'
+import { heatUnknown } from './heat-unknown.ts'
 import { inactivated } from './inactivated.ts'
 import { lawCondition, lawPh, limitByLaw, limitComing } from './law.ts'
 import { levelHigh, levelLow } from './levels.ts'
@@ -56,6 +57,7 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   'handle-with-care': handleWithCare,
   'heat-too-hot': heatTooHot,
   'heat-too-low': heatTooLow,
+  'heat-unknown': heatUnknown,
   'hlb-off-balance': hlbOffBalance,
   inactivated,
   'ion-clash': ionClash,

@@ -94,8 +94,9 @@ function concerns(limit: Limit, members: readonly Substance[], context: FormulaC
   return true
 }
 
-const notYet = (row: LimitRow, placedOn: string | undefined): boolean =>
-  row.applies_from !== undefined && (placedOn === undefined || placedOn < row.applies_from)
+/** A row is in force from its day on; without a day of placing on the market the day of the export counts. */
+const notYet = (row: LimitRow, limit: Limit, placedOn: string | undefined): boolean =>
+  row.applies_from !== undefined && (placedOn ?? limit.date) < row.applies_from
 
 interface Found {
   limit: Limit
@@ -147,7 +148,7 @@ function textOf({ limit, row, counted }: Found): string {
 
 /** The row of an entry that governs this product, with rows that would bite in an area nobody stated. */
 function governing(limit: Limit, counted: Counted, context: FormulaContext, placedOn?: string): Found[] {
-  const rows = limit.rows.filter((row) => isLimit(row) && !notYet(row, placedOn))
+  const rows = limit.rows.filter((row) => isLimit(row) && !notYet(row, limit, placedOn))
   const certain = strictest(rows.filter((row) => fits(row, context) === 'yes'))[0]
   const possible = rows.filter((row) => fits(row, context) === 'unknown' && breaks(row, counted))
   const found: Found[] = []
@@ -181,22 +182,31 @@ export const limitByLaw: Check = (context) =>
     }),
   )
 
-/** rule:limit-coming. Limits in the books that do not bind yet. */
+/** rule:limit-coming. Limits in the books that do not bind yet: what the entry will say once all its rows are in force. */
 export const limitComing: Check = (context) =>
-  limitsHere(context).flatMap(({ limit, counted }) =>
-    limit.rows
-      .filter(
-        (row) => isLimit(row) && notYet(row, context.placedOn) && fits(row, context) !== 'no' && breaks(row, counted),
-      )
-      .slice(0, 1)
-      .map((row) =>
+  limitsHere(context).flatMap(({ limit, counted }) => {
+    if (!limit.rows.some((row) => isLimit(row) && notYet(row, limit, context.placedOn))) return []
+    return governing(limit, counted, context, ALL_IN_FORCE)
+      .filter(({ row }) => notYet(row, limit, context.placedOn))
+      .map((found) =>
         hitOf(
-          { limit, counted, row, fit: 'yes' },
-          'warn',
-          `${textOf({ limit, counted, row, fit: 'yes' })} for goods placed on the market from ${row.applies_from}`,
+          found,
+          found.fit === 'unknown' ? 'unknown' : 'warn',
+          `${textOf(found)} for goods placed on the market from ${found.row.applies_from}`,
         ),
-      ),
-  )
+      )
+  })
+
+const ALL_IN_FORCE = '9999-12-31'
+
+/** By which factor the dose has to fall to meet every percentage that is exceeded; 0 where something is prohibited, 1 where nothing is. */
+export function lawfulFactor(context: FormulaContext): number {
+  const found = limitsHere(context)
+    .filter(({ limit }) => limit.kind === 'law')
+    .flatMap(({ limit, counted }) => governing(limit, counted, context, context.placedOn))
+    .filter(({ fit }) => fit === 'yes')
+  return Math.min(1, ...found.map(({ row, counted }) => (row.max_percent ?? 0) / counted.counted_percent))
+}
 
 /** rule:law-ph. A pH window that the law ties to an ingredient. */
 export const lawPh: Check = (context) =>

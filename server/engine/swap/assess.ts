@@ -1,3 +1,4 @@
+import { lawfulFactor } from '#engine/checks/law.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import { doseOf } from '#engine/dose/dose.ts'
 import type { Dose } from '#engine/dose/dose.ts'
@@ -50,12 +51,8 @@ function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
 
 /** Lowers a dose to what the law allows, when that is still a working level. */
 function lawfulDose(dose: Dose, { claim }: Candidate, trial: Trial): Dose | null {
-  const stops = trial.conflict.filter(({ severity }) => severity === 'stop')
-  if (stops.length === 0 || trial.conflict.some(({ rule }) => rule !== 'limit-by-law')) return null
-  const allowed = stops.map(({ remedy }) => Number(/At most ([\d.]+) %/.exec(remedy ?? '')?.[1] ?? Number.NaN))
-  const counted = stops.map(({ message }) => Number(/: ([\d.]+) %/.exec(message)?.[1] ?? Number.NaN))
-  const factor = Math.min(...allowed.map((max, index) => max / (counted[index] ?? Number.NaN)))
-  const share_percent = roundTo(dose.share_percent * factor * 0.999, 3)
+  if (trial.conflict.length === 0 || trial.conflict.some(({ rule }) => rule !== 'limit-by-law')) return null
+  const share_percent = roundTo(dose.share_percent * lawfulFactor(trial.after) * 0.999, 3)
   if (!(share_percent > 0) || share_percent < (claim?.level_percent?.min ?? share_percent)) return null
   return { ...dose, share_percent, how: `${dose.how}, lowered to what the law allows` }
 }
@@ -125,7 +122,7 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
   let dose = doseFor(job, candidate)
   const refuse = (why: string): Assessed => ({ candidate, dose, trial: null, rank: -1, refusedBecause: why })
   if (denialDecides(candidate) && candidate.denied)
-    return refuse(candidate.denied.says || `${nameOf(stand)} is known not to stand in for ${nameOf(job.missing)}`)
+    return refuse(`${nameOf(stand)}: ${candidate.denied.says || `is known not to stand in for ${nameOf(job.missing)}`}`)
   if (candidate.failedMust) return refuse(`${nameOf(stand)}: ${candidate.failedMust.why}`)
   const unfit = unfitHere(job, candidate, dose, before.context)
   if (unfit !== null) return refuse(unfit)

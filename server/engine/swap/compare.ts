@@ -3,12 +3,15 @@ import type { World } from '#engine/graph/world.ts'
 
 const RANK = { note: 0, unknown: 1, warn: 2, stop: 3 } as const
 
-/** Rules of law and on people who can be hurt: that the missing one was limited too excuses nothing. */
-const OF_LAW = new Set(['limit-by-law', 'limit-coming', 'law-ph', 'law-condition', 'small-children', 'phototoxic'])
+/** What a stand-in does by itself: that the missing one failed in the same way excuses nothing. */
+const NOT_EXCUSED = new Set([
+  ...['limit-by-law', 'limit-coming', 'law-ph', 'law-condition', 'small-children', 'phototoxic'],
+  ...['preservative-window', 'ph-keeps', 'ph-works', 'heat-too-low', 'soap-in-acid', 'need-missing'],
+])
 
 /** Subject of a finding with what was swapped taken out: "the same subject" before and after. */
 function subjectOf({ rule, about }: Finding, swapped: ReadonlySet<string>): string {
-  const own = OF_LAW.has(rule) ? about : about.filter((id) => !swapped.has(id))
+  const own = NOT_EXCUSED.has(rule) ? about : about.filter((id) => !swapped.has(id))
   return `${rule} ${own.join(' ')}`
 }
 
