@@ -3,7 +3,7 @@ import type { Demo } from './demo.ts'
 export const conditioner: Demo = {
   id: 'conditioner',
   title: 'Hair conditioner',
-  story: 'behentrimonium methosulfate is sold out; see what else clings to hair, and what only looks like it.',
+  story: 'Behentrimonium methosulfate is sold out: see what else clings to hair, and how much of it.',
   recipe: `Water phase:
 - water to 100
 - glycerin 2 %

@@ -3,7 +3,7 @@ import type { Demo } from './demo.ts'
 export const deodorant: Demo = {
   id: 'deodorant',
   title: 'Deodorant cream without water',
-  story: 'bicarbonate stings some people: mark it and see which powder can take over.',
+  story: 'Bicarbonate stings some people: mark it and see which powder can take over.',
   recipe: `coconut oil 34 %
 shea butter 18 %
 beeswax 8 %

@@ -3,7 +3,7 @@ import type { Demo } from './demo.ts'
 export const gentleWash: Demo = {
   id: 'gentle-wash',
   title: 'Gentle cream wash',
-  story: 'the glyceryl stearate and PEG-100 stearate pair is out of stock; it alone holds the oil in this wash.',
+  story: 'The glyceryl stearate and PEG-100 stearate pair is out of stock; it alone holds the oil in this wash.',
   recipe: `Wasser ad 100
 decyl glucoside 12 %
 cocamidopropyl betaine 8 %

@@ -3,7 +3,7 @@ import type { Demo } from './demo.ts'
 export const handCream: Demo = {
   id: 'hand-cream',
   title: 'Winter hand cream',
-  story: 'the almond oil did not arrive, and a customer bears no nuts.',
+  story: 'The almond oil did not arrive, and a customer bears no nuts: mark it and tick “Nuts and peanut”.',
   recipe: `Phase A
 Aqua q.s. to 100
 4 % glycerin

@@ -3,7 +3,7 @@ import type { Demo } from './demo.ts'
 export const lipBalm: Demo = {
   id: 'lip-balm',
   title: 'Plain lip balm',
-  story: 'a vegan version is wanted: mark the beeswax and tick “Animal origin”.',
+  story: 'A vegan version is wanted: mark the beeswax and tick “Animal origin”.',
   recipe: `22 g beeswax
 38 g castor oil
 20 g cocoa butter

@@ -3,7 +3,7 @@ import type { Demo } from './demo.ts'
 export const roseGel: Demo = {
   id: 'rose-gel',
   title: 'Rose water gel',
-  story: 'no potassium sorbate in the drawer. Watch the pH ruler when you change the pH to 6.5.',
+  story: 'No potassium sorbate in the drawer. Watch the pH ruler when you change the pH to 6.5.',
   recipe: `Ingredient | %
 --- | ---
 Rosa damascena flower water | 60

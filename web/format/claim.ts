@@ -14,7 +14,10 @@ export const claimAnchor = (claim: string): string => claim.slice(claim.indexOf(
 
 const words = (record: Record<string, string | number>): string =>
   Object.entries(record)
-    .map(([key, value]) => `${key}: ${typeof value === 'number' ? upTo(value, 3) : value}`)
+    .map(
+      ([key, value]) =>
+        `${key.replaceAll(/[A-Z](?=[a-z])/g, (letter) => `-${letter.toLowerCase()}`)}: ${typeof value === 'number' ? upTo(value, 3) : value}`,
+    )
     .join(', ')
 
 /** Value of a claim without its unit. */

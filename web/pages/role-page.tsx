@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { Link } from 'wouter'
 import { plainLabel } from '#web/client/use-labels.ts'
 import type { RoleReply } from '#web/client/use-roles.ts'
@@ -9,6 +10,8 @@ import { Failed, Loading } from '#web/parts/states.tsx'
 import { text } from '#web/text/en.ts'
 
 const T = text.roles
+
+const AT_FIRST = 24
 type LabelOf = (id: string) => string
 
 function Links({ title, ids, labelOf }: { title: string; ids: readonly string[]; labelOf: LabelOf }) {
@@ -25,6 +28,27 @@ function Links({ title, ids, labelOf }: { title: string; ids: readonly string[];
         ))}
       </dd>
     </div>
+  )
+}
+
+function Players({ records, labelOf }: { records: RoleReply['playedBy']; labelOf: LabelOf }) {
+  const [shown, setShown] = useState(AT_FIRST)
+  return (
+    <section className="card">
+      <h2>
+        {T.playedBy} ({records.length})
+      </h2>
+      {records.length === 0 ? (
+        <p>{T.noPlayers}</p>
+      ) : (
+        <RecordList records={records.slice(0, shown)} roleLabel={labelOf} />
+      )}
+      {records.length > shown && (
+        <button type="button" onClick={() => setShown(records.length)}>
+          {text.swaps.more(records.length - shown)}
+        </button>
+      )}
+    </section>
   )
 }
 
@@ -46,12 +70,7 @@ function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
         </dl>
       </section>
       <RoleSought swap={role.swap} />
-      <section className="card">
-        <h2>
-          {T.playedBy} ({role.playedBy.length})
-        </h2>
-        {role.playedBy.length === 0 ? <p>{T.noPlayers}</p> : <RecordList records={role.playedBy} roleLabel={labelOf} />}
-      </section>
+      <Players key={role.id} records={role.playedBy} labelOf={labelOf} />
     </>
   )
 }

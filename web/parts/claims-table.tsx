@@ -1,6 +1,7 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { claimAnchor, claimValue } from '#web/format/claim.ts'
-import { sourceAnchor } from '#web/format/source.ts'
+import { sourceAnchor, sourceWords } from '#web/format/source.ts'
+import { termWords, unitWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 
 type Claim = IngredientReply['claims'][number]
@@ -13,13 +14,11 @@ interface Props {
 const T = text.ingredient
 const HEADS = [T.property, T.value, T.unit, T.kind, T.source, T.locator, T.access, T.date]
 
-export const propertyWords = (property: string): string => property.replaceAll(/[-_]/g, ' ')
-
 function Sources({ ids }: { ids: string }) {
   return ids.split(/\s*;\s*/).map((id, at) => (
     <span key={id}>
       {at > 0 && '; '}
-      <a href={`#${sourceAnchor(id)}`}>{id}</a>
+      <a href={`#${sourceAnchor(id)}`}>{sourceWords(id)}</a>
     </span>
   ))
 }
@@ -28,23 +27,23 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
   return (
     <tr id={claimAnchor(claim.id)} data-used={claim.used || undefined}>
       <th scope="row">
-        {propertyWords(claim.property)}
+        {termWords(claim.property)}
         {isContested && <small className="contested"> {T.contested}</small>}
         {isContested && claim.used && <small> ({T.used})</small>}
       </th>
-      <td data-label={T.value}>
+      <td>
         {claimValue(claim)}
         {claim.conditions !== undefined && <small> {claim.conditions}</small>}
         {claim.note !== undefined && <small> {claim.note}</small>}
       </td>
-      <td data-label={T.unit}>{claim.unit === '1' ? '' : claim.unit}</td>
-      <td data-label={T.kind}>{T.kinds[claim.kind]}</td>
-      <td data-label={T.source}>
+      <td>{unitWords(claim.property, claim.unit)}</td>
+      <td>{T.kinds[claim.kind]}</td>
+      <td>
         <Sources ids={claim.source} />
       </td>
-      <td data-label={T.locator}>{claim.locator}</td>
-      <td data-label={T.access}>{T.accesses[claim.access]}</td>
-      <td data-label={T.date}>{claim.date}</td>
+      <td>{claim.locator}</td>
+      <td>{T.accesses[claim.access]}</td>
+      <td>{claim.date}</td>
     </tr>
   )
 }

@@ -13,9 +13,7 @@ export function DemoList({ onOpen }: { onOpen: (demo: Demo) => void }) {
           <li key={demo.id}>
             <button type="button" className="demo" onClick={() => onOpen(demo)}>
               <strong>{demo.title}</strong>
-              <span>
-                {text.start.demosTry}: {demo.story}
-              </span>
+              <span>{demo.story}</span>
             </button>
           </li>
         ))}

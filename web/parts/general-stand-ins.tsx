@@ -32,7 +32,7 @@ export function GeneralStandIns({ record }: { record: IngredientReply }) {
         <label className="field">
           <span>{text.settings.product}</span>
           <select value={product} onChange={(event) => setProduct(event.target.value as typeof product)}>
-            <option value="">–</option>
+            <option value="">{text.ingredient.anyUse}</option>
             <option value="leave-on">{text.settings.products['leave-on']}</option>
             <option value="rinse-off">{text.settings.products['rinse-off']}</option>
           </select>

@@ -1,4 +1,5 @@
 import type { RoleReply } from '#web/client/use-roles.ts'
+import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 
 const T = text.roles
@@ -37,7 +38,7 @@ export function RoleSought({ swap }: Pick<RoleReply, 'swap'>) {
           <ul>
             {swap.criteria.map(({ name, weight, why }) => (
               <li key={name}>
-                {name.replaceAll(/[-_]/g, ' ')}{' '}
+                {termWords(name)}{' '}
                 <small>
                   ({T.weight.toLowerCase()} {weight})
                 </small>{' '}

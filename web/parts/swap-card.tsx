@@ -3,13 +3,15 @@ import type { Finding } from '#web/client/use-check.ts'
 import type { Swap } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
 import { Findings } from './findings.tsx'
-import { SwapChanges } from './swap-changes.tsx'
+import { isPlain, SwapChanges } from './swap-changes.tsx'
 import { SwapDetail } from './swap-detail.tsx'
 
 interface Props {
   swap: Swap
   /** findings of the recipe as it is: what is not among them is new */
   before: readonly Finding[]
+  /** several lines are missing: say which of them it replaces */
+  isOneOfSeveral: boolean
   labelOf: (id: string) => string
   onUse?: () => void
 }
@@ -29,8 +31,8 @@ function NewFindings({ swap, before }: Pick<Props, 'swap' | 'before'>) {
 }
 
 /** One stand-in: what, how much, why, what else changes, and how sure. */
-export function SwapCard({ swap, before, labelOf, onUse }: Props) {
-  const { grade, lines, replaces, why, toCheck = [] } = swap
+export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse }: Props) {
+  const { grade, lines, replaces, why } = swap
   const names = lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')
   return (
     <article className="swap" data-grade={grade}>
@@ -47,7 +49,7 @@ export function SwapCard({ swap, before, labelOf, onUse }: Props) {
             </span>
           ))}
         </h3>
-        {replaces.length > 0 && <p className="remark">{text.swaps.insteadOf(replaces.map(labelOf).join(', '))}</p>}
+        {isOneOfSeveral && <p className="remark">{text.swaps.insteadOf(replaces.map(labelOf).join(', '))}</p>}
       </header>
       <p>{why}</p>
       {onUse && (
@@ -55,18 +57,8 @@ export function SwapCard({ swap, before, labelOf, onUse }: Props) {
           {text.swaps.use}
         </button>
       )}
-      <SwapChanges changes={swap.changes} />
+      <SwapChanges changes={swap.changes.filter((change) => !isPlain(change))} title={text.swaps.changes} />
       {swap.formula && <NewFindings swap={swap} before={before} />}
-      {toCheck.length > 0 && (
-        <div>
-          <h4>{text.swaps.toCheck}</h4>
-          <ul>
-            {toCheck.map((one) => (
-              <li key={one}>{one}</li>
-            ))}
-          </ul>
-        </div>
-      )}
       <SwapDetail swap={swap} labelOf={labelOf} />
     </article>
   )

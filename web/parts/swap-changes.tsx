@@ -5,12 +5,17 @@ import { text } from '#web/text/en.ts'
 const isChange = (from: number | undefined, to: number | undefined): boolean =>
   from !== undefined && to !== undefined && upTo(from, 3) !== upTo(to, 3)
 
+type Change = Swap['changes'][number]
+
+/** That the names on the label change goes without saying; more than that one sentence does not. */
+export const isPlain = ({ kind, text: words }: Change): boolean => kind === 'label' && !words.includes('. ')
+
 /** What changes beside the ingredient, by kind. */
-export function SwapChanges({ changes }: { changes: Swap['changes'] }) {
+export function SwapChanges({ changes, title }: { changes: Swap['changes']; title?: string }) {
   if (changes.length === 0) return null
   return (
     <div>
-      <h4>{text.swaps.changes}</h4>
+      {title !== undefined && <h4>{title}</h4>}
       <dl className="changes">
         {changes.map(({ kind, text: words, from, to, unit }, at) => (
           <div key={`${kind}${at}`}>

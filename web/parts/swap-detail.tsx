@@ -1,7 +1,9 @@
 import type { Swap } from '#web/client/use-swaps.ts'
 import { sourceWords } from '#web/format/source.ts'
+import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 import { FormulaTable } from './formula-table.tsx'
+import { isPlain, SwapChanges } from './swap-changes.tsx'
 import { SwapPath } from './swap-path.tsx'
 import { SwapScores } from './swap-scores.tsx'
 
@@ -12,7 +14,7 @@ interface Props {
 
 /** Scores, what is not known, evidence, path and sources; and the whole new recipe. */
 export function SwapDetail({ swap, labelOf }: Props) {
-  const { scores, unknown, evidence, path, sources, formula, lines } = swap
+  const { scores, unknown, evidence, path, sources, formula, lines, changes } = swap
   return (
     <>
       <details>
@@ -25,7 +27,7 @@ export function SwapDetail({ swap, labelOf }: Props) {
             {unknown.length > 0 && (
               <>
                 <dt>{text.swaps.unknown}</dt>
-                <dd>{unknown.map((property) => property.replaceAll(/[-_]/g, ' ')).join(', ')}</dd>
+                <dd>{unknown.map(termWords).join(', ')}</dd>
               </>
             )}
             {sources.length > 0 && (
@@ -35,6 +37,7 @@ export function SwapDetail({ swap, labelOf }: Props) {
               </>
             )}
           </dl>
+          <SwapChanges changes={changes.filter(isPlain)} />
           <SwapPath path={path} labelOf={labelOf} />
         </div>
       </details>

@@ -1,11 +1,10 @@
 import { upTo } from '#web/format/number.ts'
+import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 
 const BAR_PX = 120
 
 const OVERALL = 'rank' // all criteria and what the checks take off, in one figure
-const words = (criterion: string): string =>
-  criterion === OVERALL ? text.swaps.overall : criterion.replaceAll(/[-_:]/g, ' ')
 
 /** Nearness by criterion as figures with bars. */
 export function SwapScores({ scores }: { scores: Record<string, number> }) {
@@ -25,7 +24,7 @@ export function SwapScores({ scores }: { scores: Record<string, number> }) {
       <tbody>
         {rows.map(([criterion, score]) => (
           <tr key={criterion}>
-            <th scope="row">{words(criterion)}</th>
+            <th scope="row">{termWords(criterion)}</th>
             <td>
               <svg width={BAR_PX} height="12" aria-hidden="true">
                 <rect className="bar-back" width={BAR_PX} height="12" rx="3" />

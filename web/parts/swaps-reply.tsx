@@ -35,15 +35,27 @@ export function SwapsReplyView({ reply, before, known, onUse }: Props) {
   const [shown, setShown] = useState(AT_FIRST)
   const labelOf = useLabels(idsIn(reply), known)
   const { swaps, refused, leaveOut } = reply
+  const toCheck = [...new Set(swaps.flatMap((swap) => swap.toCheck ?? []))]
   return (
     <div className="swaps">
       <Outcome reply={reply} />
+      {toCheck.length > 0 && (
+        <>
+          <p>{text.swaps.toCheck}:</p>
+          <ul>
+            {toCheck.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </>
+      )}
       <div className="swap-list">
         {swaps.slice(0, shown).map((swap) => (
           <SwapCard
             key={keyOf(swap)}
             swap={swap}
             before={before}
+            isOneOfSeveral={reply.roles.length > 1}
             labelOf={labelOf}
             {...(onUse &&
               swap.formula && {

@@ -30,8 +30,6 @@ export const bench = {
     ],
     demos: 'Open the demo recipes',
     demosFrom: 'From the bench in Harrow Lane, a small workshop that we made up.',
-    demosTry: 'Try',
-    demoOpen: (name: string) => `Open ${name}`,
   },
   paste: {
     label: 'Your recipe as text',

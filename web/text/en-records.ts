@@ -61,6 +61,7 @@ export const records = {
     standInsLead: 'Without a recipe this is a first hint: dose and neighbours have to be checked.',
     asRole: 'As',
     anyRole: 'its main role',
+    anyUse: 'any use',
     openBench: 'Check it in a recipe',
     markets: { eu: 'EU', us: 'US' },
     relations: {

@@ -70,7 +70,6 @@ export const swaps = {
     scoresCaption: 'Nearness by criterion, 0 is far and 1 is the same',
     criterion: 'Criterion',
     score: 'Nearness',
-    overall: 'all in all',
     newFindings: 'New remarks on the recipe',
     noNew: 'The check has nothing new to say about the new recipe.',
     toCheck: 'To check once there is a recipe',

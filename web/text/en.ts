@@ -1,6 +1,7 @@
 import { bench } from './en-bench.ts'
 import { records } from './en-records.ts'
 import { swaps } from './en-swaps.ts'
+import { terms } from './en-terms.ts'
 
 /** Every word the page shows; pages and parts hold none of their own. */
-export const text = { ...bench, ...swaps, ...records } as const
+export const text = { ...bench, ...swaps, ...records, terms } as const
