@@ -1,6 +1,6 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { claimAnchor, claimValue } from '#web/format/claim.ts'
-import { sourceAnchor, sourceWords } from '#web/format/source.ts'
+import { isNoSource, sourceAnchor, sourceWords } from '#web/format/source.ts'
 import { termWords, unitWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 
@@ -12,7 +12,7 @@ interface Props {
 }
 
 const T = text.ingredient
-const HEADS = [T.property, T.value, T.unit, T.kind, T.source, T.locator, T.access, T.date]
+const HEADS = [T.property, T.value, T.kind, T.source, T.locator, T.access, T.date]
 
 function Sources({ ids }: { ids: string }) {
   return ids.split(/\s*;\s*/).map((id, at) => (
@@ -32,16 +32,15 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
         {isContested && claim.used && <small> ({T.used})</small>}
       </th>
       <td>
-        {claimValue(claim)}
+        {[claimValue(claim), unitWords(claim.property, claim.unit)].join(' ').trim()}
         {claim.conditions !== undefined && <small> {claim.conditions}</small>}
         {claim.note !== undefined && <small> {claim.note}</small>}
       </td>
-      <td>{unitWords(claim.property, claim.unit)}</td>
       <td>{T.kinds[claim.kind]}</td>
       <td>
         <Sources ids={claim.source} />
       </td>
-      <td>{claim.locator}</td>
+      <td>{isNoSource(claim.source) ? '' : claim.locator}</td>
       <td>{T.accesses[claim.access]}</td>
       <td>{claim.date}</td>
     </tr>

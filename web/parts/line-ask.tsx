@@ -9,12 +9,13 @@ interface Props {
   standing: Extract<Standing, { state: 'ask' | 'unknown' }>
   onChoose: (id: string) => void
   onAside: () => void
+  onNote: () => void
 }
 
 const AT_FIRST = 4
 
 /** The question at a line whose name has several readings or none. Nothing is chosen for the person. */
-export function LineAsk({ line, standing, onChoose, onAside }: Props) {
+export function LineAsk({ line, standing, onChoose, onAside, onNote }: Props) {
   const [showAll, setShowAll] = useState(false)
   const { choices, note, state } = standing
   const shown = showAll ? choices : choices.slice(0, AT_FIRST)
@@ -47,6 +48,11 @@ export function LineAsk({ line, standing, onChoose, onAside }: Props) {
             </button>
           </li>
         )}
+        <li>
+          <button type="button" className="quiet" onClick={onNote}>
+            {text.ask.toNotes}
+          </button>
+        </li>
       </ul>
     </div>
   )

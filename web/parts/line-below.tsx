@@ -18,17 +18,18 @@ interface Props {
   onDone: () => void
 }
 
+const toNotes = ({ line, change }: Pick<Props, 'line' | 'change'>): void =>
+  change((bench) => ({
+    ...removeLine(bench, line.key),
+    notes: [bench.notes, line.typed || line.name].filter((note) => note !== '').join('\n'),
+  }))
+
 function Unread({ line, change }: Pick<Props, 'line' | 'change'>) {
-  const toNotes = () =>
-    change((bench) => ({
-      ...removeLine(bench, line.key),
-      notes: [bench.notes, line.typed].filter((note) => note !== '').join('\n'),
-    }))
   return (
     <div className="ask">
       <p>{text.ask.unread}</p>
       <LineEdit line={line} onRead={(typed) => change((bench) => rereadLine(bench, line.key, typed))} />
-      <button type="button" className="quiet" onClick={toNotes}>
+      <button type="button" className="quiet" onClick={() => toNotes({ line, change })}>
         {text.ask.toNotes}
       </button>
     </div>
@@ -59,7 +60,13 @@ export function LineBelow({ line, standing, findings, isEditing, change, onDone 
       {line.trouble && <p className="trouble">{text.ask.trouble[line.trouble]}</p>}
       {standing.state === 'unread' && <Unread line={line} change={change} />}
       {(standing.state === 'ask' || standing.state === 'unknown') && (
-        <LineAsk line={line} standing={standing} onChoose={choose} onAside={() => setAside(true)} />
+        <LineAsk
+          line={line}
+          standing={standing}
+          onChoose={choose}
+          onAside={() => setAside(true)}
+          onNote={() => toNotes({ line, change })}
+        />
       )}
       {line.aside && (
         <p className="trouble">

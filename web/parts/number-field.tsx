@@ -53,7 +53,7 @@ export function NumberField({ label, value, min, max, over, hint, hideLabel, pla
       />
       {(hint || isBad) && (
         <small id={`${id}-hint`} className={isBad ? 'bad' : undefined}>
-          {isBad ? text.settings.badNumber : hint}
+          {isBad ? text.settings.badNumber(min, max) : hint}
         </small>
       )}
     </div>

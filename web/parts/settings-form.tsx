@@ -20,8 +20,8 @@ export function SettingsForm({ bench, change }: { bench: Bench; change: BenchSto
           label={text.settings.ph}
           hint={text.settings.phHint}
           value={settings.ph}
-          min={-1}
-          max={15}
+          min={0}
+          max={14}
           onChange={(ph) => set({ ph }, 'ph')}
         />
         <NumberField

@@ -15,7 +15,7 @@ const PERCENT = String.raw`(?:%(?:\s*(?:w\s*/\s*w|m\s*/\s*m|wt\.?))?|per\s?cent|
 const GRAMS = String.raw`(?:kg|mg|g|gr|gms?|grams?|gramm|oz|ounces?|lbs?)(?![\w])`
 const ONE = String.raw`(${NUMBER})\s*(${PERCENT}|${GRAMS})?`
 const KITCHEN =
-  /(?:\d+(?:[.,/]\d+)?|½|¼|¾|\ba\b)\s*(?:-\s*\d+\s*)?(?:tsp|tbsp|teaspoons?|tablespoons?|cups?|drops?|ml|l|litres?|liters?|tropfen|el|tl|pinch|dash)\b\.?/i
+  /(?:\d+(?:[.,/]\d+)?|½|¼|¾|\ba\b)\s*(?:-\s*\d+\s*)?(?:tsp|tbsp|teaspoons?|tablespoons?|cups?|drops?|ml|l|litres?|liters?|tropfen|el|tl|esslöffel|teelöffel|tassen?|messerspitzen?|msp|prisen?|spritzer|pinch|dash)\b\.?/i
 const RANGE = new RegExp(
   String.raw`(?<![\w.,-])(${NUMBER})\s*%?\s*(?:-|–|—|to|bis)\s*(${NUMBER})\s*(?:${PERCENT}|${GRAMS}|$)`,
   'i',

@@ -9,7 +9,7 @@ const CELSIUS = /(-?\d{1,3}(?:[.,]\d+)?)\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(?:C
 const FAHRENHEIT = /(\d{2,3})\s*(?:°|º|˚|deg(?:rees?)?\.?)\s*F\b/g
 const COOLING = /\b(?:cool|below|under|abkühl|unter|store|room)/i
 const BATCH = new RegExp(
-  String.raw`\b(?:batch(?:\s*size)?|makes|yields?|total|ansatz|gesamt|menge|summe|sum)\b[^\d]{0,12}(${NUMBER})\s*(kg|g|grams?|gramm)\b`,
+  String.raw`\b(?:batch(?:\s*size)?|makes|yields?|total|ansatz|gesamt|menge|summe|sum|(?:ingredients|recipe)\s+for|(?:zutaten|rezept)\s+für)\b[^\d]{0,12}(${NUMBER})\s*(kg|g|grams?|gramm)\b`,
   'i',
 )
 

@@ -2,7 +2,7 @@ import { readAmount } from './amount.ts'
 import { isRule, readHead, readRow, splitCells } from './cells.ts'
 import type { Column, Row } from './cells.ts'
 import { readHeading } from './heading.ts'
-import { isInstruction, withoutVerb } from './instruction.ts'
+import { isInstruction, isTitle, withoutVerb } from './instruction.ts'
 import { mergeProcess, readProcess } from './process-notes.ts'
 import { splitStrength } from './strength.ts'
 import { tidyLine } from './tidy-line.ts'
@@ -56,6 +56,10 @@ export function readLines(text: string): { kept: Kept[]; process: Process } {
   for (const typed of text.split(/\r\n|\r|\n/)) {
     if (tidyLine(typed) === '') {
       if (typed.trim() !== '') kept.push({ kind: 'note', typed: typed.trim() })
+      continue
+    }
+    if (kept.length === 0 && isTitle(tidyLine(typed))) {
+      kept.push({ kind: 'note', typed: typed.trim() })
       continue
     }
     const read = readOne(typed, standing)

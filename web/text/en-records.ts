@@ -29,7 +29,6 @@ export const records = {
     noClaims: 'No values are on record.',
     property: 'Property',
     value: 'Value',
-    unit: 'Unit',
     kind: 'Kind',
     source: 'Source',
     locator: 'Place',

@@ -200,6 +200,38 @@ describe('whole recipes', () => {
     }))
 })
 
+describe('a German recipe', () => {
+  const TEXT = `Meine Handcreme (Rezept von Oma)
+Zutaten für 250 g:
+Wasserphase:
+• Wasser ad 100
+• Glycerin - 3,5 %
+Ölphase
+– Mandelöl 12,0
+– Bienenwachs; 2,0 %
+1 Messerspitze Vitamin E
+2-3 Tropfen Lavendelöl
+pH-Wert 5,2 mit Milchsäure einstellen
+auf 75 °C erhitzen`
+  const { lines, notes, process } = parseRecipe(TEXT)
+  test('has its figures with decimal commas', () =>
+    expect(lines.map((line) => line.kind === 'ingredient' && [line.name, line.share_percent])).toEqual([
+      ['Wasser', null],
+      ['Glycerin', 3.5],
+      ['Mandelöl', 12],
+      ['Bienenwachs', 2],
+      ['Vitamin E', null],
+      ['Lavendelöl', null],
+    ]))
+  test('asks to weigh what was given by spoon and drop', () =>
+    expect(lines.slice(-2).map((line) => line.kind === 'ingredient' && line.trouble)).toEqual([
+      'kitchen-unit',
+      'kitchen-unit',
+    ]))
+  test('has title, head and steps among the notes', () => expect(notes).toHaveLength(6))
+  test('states batch, pH and heat', () => expect(process).toEqual({ batch_g: 250, ph: 5.2, hottest_c: 75 }))
+})
+
 describe('nothing is lost', () => {
   const MESSY = [
     '# Hand cream for the winter',
