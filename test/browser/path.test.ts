@@ -1,105 +1,126 @@
-import { spawn } from 'node:child_process'
-import type { ChildProcess } from 'node:child_process'
-import { fileURLToPath } from 'node:url'
-import AxeBuilder from '@axe-core/playwright'
-import { chromium } from 'playwright-core'
-import type { Browser, Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expectSound, unfoldFirst } from './access.ts'
+import {
+  ANSWER,
+  choice,
+  missingButton,
+  pasteAndAnswer,
+  RECIPE,
+  recipeOf,
+  sumOf,
+  untilChecked,
+  useButtons,
+} from './bench-on-page.ts'
+import { openPage, startApp } from './start-app.ts'
+import type { Started } from './start-app.ts'
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url))
-const SLOW_MS = 180_000 // reads all data and may build the page first
-const FLAGS = ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync']
+const SLOW_MS = 180_000 // the start reads all data and may build the page first
+const POLL = { timeout: 30_000 }
+const MOST_TABS = 200
 
-const RECIPE = `water q.s. to 100
-3 % Glycerin
-xanthan gum 0,3 %
-sweet almond oil ... 12
-Cetearyl Olivate (and) Sorbitan Olivate 5%
-cetyl alcohol 2
-Phenoxyethanol (and) Ethylhexylglycerin 1
-pH 5.5, heat to 75 C`
-
-let server: ChildProcess
-let browser: Browser
-let address: string
-
+let app: Started
 beforeAll(async () => {
-  server = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
-    cwd: ROOT,
-    env: { ...process.env, PORT: '0' },
-  })
-  const line = await new Promise<string>((resolve, reject) => {
-    server.stdout?.once('data', (chunk: Buffer) => resolve(chunk.toString()))
-    server.once('exit', (code) => reject(new Error(`the server ended with ${code}`)))
-  })
-  address = /http:\/\/\S+/.exec(line)![0]
-  browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS })
+  app = await startApp()
 }, SLOW_MS)
+afterAll(() => app?.stop())
 
-afterAll(async () => {
-  await browser?.close()
-  server?.kill('SIGTERM')
-})
-
-async function open(width: number): Promise<{ page: Page; faults: string[] }> {
-  const context = await browser.newContext({ viewport: { width, height: 900 } })
-  const page = await context.newPage()
-  const faults: string[] = []
-  page.setDefaultTimeout(25_000)
-  page.on('console', (message) => message.type() === 'error' && faults.push(message.text()))
-  page.on('pageerror', (error) => faults.push(String(error)))
-  page.on('request', (request) => !request.url().startsWith(address) && faults.push(`asks ${request.url()}`))
-  await page.goto(address)
-  return { page, faults }
-}
-
-async function pasteRecipe(page: Page): Promise<void> {
-  await page.getByRole('textbox').first().fill(RECIPE)
-  await page.getByRole('button', { name: 'Put on the bench' }).click()
-  await page
-    .getByRole('link', { name: /Prunus amygdalus dulcis oil/i })
-    .first()
-    .waitFor()
+/** After the stand-in was taken: another recipe, of 100 %. After undo: the first one. */
+async function expectTakenAndUndone(page: Page, first: string[], undo: () => Promise<void>): Promise<void> {
+  await expect.poll(() => missingButton(page).count(), POLL).toBe(0)
+  await untilChecked(page)
+  const second = await recipeOf(page)
+  expect(second).toHaveLength(first.length)
+  expect(second.filter((line) => !first.includes(line))).not.toEqual([])
+  expect(await sumOf(page)).toBe('100 %')
+  await undo()
+  await expect.poll(() => recipeOf(page), POLL).toEqual(first)
+  expect(await missingButton(page).getAttribute('aria-pressed')).toBe('true')
 }
 
 test(
-  'a recipe is pasted, a missing oil finds its stand-in, the swap is taken and undone',
+  'a messy recipe is pasted, a name answered, a line marked missing, the first stand-in taken and given back',
   async () => {
-    const { page, faults } = await open(1280)
-    await pasteRecipe(page)
-    const almond = page
-      .locator('tr, li')
-      .filter({ has: page.getByRole('link', { name: /Prunus amygdalus dulcis oil/i }) })
-    await almond
-      .getByRole('button', { name: /missing/i })
-      .first()
-      .click()
-    await page
-      .getByRole('button', { name: /^use prunus/i })
-      .first()
-      .click()
-    await expect.poll(() => almond.getByRole('button', { name: /missing/i }).count(), { timeout: 25_000 }).toBe(0)
-    expect(await page.getByText('100 %').count()).toBeGreaterThan(0)
-    await page.getByRole('button', { name: 'Undo' }).click()
-    await expect.poll(() => almond.getByRole('button', { name: /missing/i }).count(), { timeout: 25_000 }).toBe(1)
+    const { page, faults } = await openPage(app, 1280)
+    await pasteAndAnswer(page)
+    const first = await recipeOf(page)
+    expect(first).toHaveLength(7)
+    expect(await sumOf(page)).toBe('100 %')
+    await missingButton(page).click()
+    await useButtons(page).first().waitFor()
+    expect(await useButtons(page).count()).toBeGreaterThan(1)
+    await useButtons(page).first().click()
+    await expectTakenAndUndone(page, first, () => page.getByRole('button', { name: 'Undo' }).click())
+    await page.reload()
+    await expect.poll(() => recipeOf(page), POLL).toEqual(first)
     expect(faults).toEqual([])
-    await page.close()
+    await page.context().close()
+  },
+  SLOW_MS,
+)
+
+/** What a screen reader would call the element in focus, roughly. */
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const element = document.activeElement
+    const label = element instanceof HTMLTextAreaElement ? element.labels[0]?.textContent : undefined
+    return element?.getAttribute('aria-label') ?? label ?? element?.textContent ?? ''
+  })
+
+/** Presses Tab until the focus is there. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  for (let presses = 0; presses < MOST_TABS; presses += 1) {
+    if (name.test(await focused(page))) return
+    await page.keyboard.press('Tab')
+  }
+  throw new Error(`no Tab leads to ${name}`)
+}
+
+test(
+  'the keyboard alone walks the same path',
+  async () => {
+    const { page, faults } = await openPage(app, 1280)
+    await page.keyboard.press('Tab')
+    expect(await focused(page)).toBe('Skip to the content')
+    await page.keyboard.press('Enter')
+    await tabTo(page, /^Your recipe as text/)
+    await page.keyboard.insertText(RECIPE)
+    await tabTo(page, /^Put on the bench/)
+    await page.keyboard.press('Enter')
+    await choice(page).waitFor()
+    await tabTo(page, ANSWER)
+    await page.keyboard.press('Enter')
+    await untilChecked(page)
+    const first = await recipeOf(page)
+    await tabTo(page, /^Prunus amygdalus dulcis oil is missing/)
+    await page.keyboard.press('Space')
+    await useButtons(page).first().waitFor()
+    await tabTo(page, /^Use (?!this)/)
+    await page.keyboard.press('Enter')
+    await expectTakenAndUndone(page, first, () => page.keyboard.press('Control+z'))
+    expect(faults).toEqual([])
+    await page.context().close()
   },
   SLOW_MS,
 )
 
 test(
-  'the bench has no serious accessibility fault and does not scroll sideways on a phone',
+  'bench, stand-ins and an ingredient are sound on a phone: access, contrast in light and dark, no sideways scroll',
   async () => {
-    const { page, faults } = await open(390)
-    await pasteRecipe(page)
-    const { violations } = await new AxeBuilder({ page }).analyze()
-    expect(
-      violations.filter(({ impact }) => impact === 'serious' || impact === 'critical').map(({ id }) => id),
-    ).toEqual([])
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0)
+    const { page, faults } = await openPage(app, 390)
+    await pasteAndAnswer(page)
+    await page.locator('.finding').first().waitFor()
+    await expectSound(page)
+    await missingButton(page).click()
+    await useButtons(page).first().waitFor()
+    await unfoldFirst(page, '.swap')
+    await expectSound(page)
+    await page.goto(`${app.address}/ingredient/sodium-benzoate`)
+    await page.locator('.claims').waitFor()
+    await page.locator('.swap').first().waitFor()
+    await expectSound(page)
     expect(faults).toEqual([])
-    await page.close()
+    await page.context().close()
   },
   SLOW_MS,
 )
