@@ -103,10 +103,13 @@ const BULK_PERCENT = 30
  * A stated ratio of the very pair beats the general basis of the role.
  */
 export function doseOf(question: DoseQuestion): Dose {
-  // What makes up a third of a product is its bulk: it is replaced mass for mass, whatever its usual level.
+  // What makes up a third of a product is its bulk: never more of the stand-in than there was, whatever its usual level.
   const isBulk =
     question.share_percent >= BULK_PERCENT && (question.basis === 'strength' || question.basis === 'own-level')
-  if (isBulk) return same(question.share_percent)
+  if (isBulk && question.ratio === undefined) {
+    const dose = question.basis === 'strength' ? byStrength(question) : same(question.share_percent)
+    return dose.share_percent <= question.share_percent ? dose : same(question.share_percent)
+  }
   if (question.ratio !== undefined && question.basis !== 'active-matter' && question.basis !== 'equivalents') {
     const share_percent = question.share_percent * question.ratio
     return {

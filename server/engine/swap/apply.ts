@@ -13,7 +13,12 @@ export interface Placed {
 }
 
 /** Phase for a stand-in: what does not bear the heat goes into the cool-down, the rest where it dissolves. */
-export function phaseFor(stand: Subject, replaced: Line | undefined, hottest_c: number | null): Phase | undefined {
+export function phaseFor(
+  stand: Subject,
+  replaced: Line | undefined,
+  { hottest_c, form }: Pick<FormulaContext, 'hottest_c' | 'form'>,
+): Phase | undefined {
+  const hasWater = form !== 'anhydrous' && form !== 'powder'
   const max_c = rangeOfProperty(stand, 'heat_max_c')?.max
   if (max_c !== undefined && hottest_c !== null && hottest_c > max_c) return 'cool-down'
   const word = wordOf(stand, 'phase')
@@ -21,6 +26,8 @@ export function phaseFor(stand: Subject, replaced: Line | undefined, hottest_c: 
   const solubility = wordOf(stand, 'solubility')
   if (replaced?.phase === 'cool-down' && word === 'either') return 'cool-down'
   if (solubility === 'oil' || solubility === 'silicone' || word === 'oil') return 'oil'
+  // A formula without water has no water phase to go into: there it is stirred in where the missing one was.
+  if (!hasWater) return replaced?.phase
   if (solubility === 'water' || word === 'water') return 'water'
   return replaced?.phase
 }
@@ -45,7 +52,7 @@ export function replaceLines(context: FormulaContext, out: ReadonlySet<string>, 
       present.share_percent = Math.min(FULL_PERCENT, (present.share_percent ?? 0) + share_percent)
       continue
     }
-    const phase = phaseFor(stand, formula.lines[first], context.hottest_c)
+    const phase = phaseFor(stand, formula.lines[first], context)
     fresh.push({ ingredient: stand.id, share_percent: Math.min(FULL_PERCENT, share_percent), ...(phase && { phase }) })
   }
   const at = first < 0 ? kept.length : Math.min(first, kept.length)

@@ -95,10 +95,22 @@ const UNKNOWN_DOSE_COST = 0.03
 /** So much of the formula may be left to the filler when a strong stand-in needs less; more is a hole in the product. */
 const MOST_HOLE_PERCENT = 15
 
+/** A dose this many times the usual upper level is another product. */
+const FAR_OVER_LEVEL = 1.5
+
 /** What can be told from phase and dose alone, before anything is mixed. */
-function unfitHere(job: Job, { stand }: Candidate, { share_percent }: Dose, context: FormulaContext): string | null {
+function unfitHere(
+  job: Job,
+  { stand, claim }: Candidate,
+  { share_percent }: Dose,
+  context: FormulaContext,
+): string | null {
   const isWater = job.missing.allRoles.has('water-phase')
-  if (!isWater && job.share_percent - share_percent > MOST_HOLE_PERCENT) {
+  // A stronger wax needs less, and oil takes up the rest.
+  const oilFills =
+    job.missing.allRoles.has('structurant') &&
+    context.lines.some(({ subject }) => subject.allRoles.has('liquid-emollient'))
+  if (!isWater && !oilFills && job.share_percent - share_percent > MOST_HOLE_PERCENT) {
     return `${nameOf(stand)} at its own ${short(share_percent)} % does not fill the ${short(job.share_percent)} % of ${nameOf(job.missing)}`
   }
   const room = context.lines.reduce(
@@ -108,6 +120,15 @@ function unfitHere(job: Job, { stand }: Candidate, { share_percent }: Dose, cont
   )
   if (share_percent - job.share_percent > Math.max(room, 1) && share_percent > job.share_percent * 1.02) {
     return `${nameOf(stand)} would need ${short(share_percent)} %, for which this formula has no room`
+  }
+  const most_percent = claim?.level_percent?.max
+  if (
+    job.swap.dose === 'strength' &&
+    most_percent !== undefined &&
+    share_percent > job.share_percent &&
+    share_percent > FAR_OVER_LEVEL * most_percent
+  ) {
+    return `${nameOf(stand)} would need ${short(share_percent)} %, far above the ${short(most_percent)} % to which it is used`
   }
   const [was, is] = [wordOf(job.missing, 'solubility'), wordOf(stand, 'solubility')]
   if (context.form === 'anhydrous' && is === 'water' && (was === 'oil' || was === 'silicone')) {
