@@ -8,6 +8,7 @@ import { acceptJsonOnly } from './plugins/json-body.ts'
 import { watchMethods } from './plugins/methods.ts'
 import { describeRoutes } from './plugins/openapi.ts'
 import { servePages } from './plugins/pages.ts'
+import { calculateRoutes } from './routes/calculate.ts'
 import { checkRoutes } from './routes/check.ts'
 import { graphRoutes } from './routes/graph.ts'
 import { healthRoutes } from './routes/health.ts'
@@ -31,7 +32,16 @@ export interface AppOptions {
 const LONGEST_ID = 1000
 const REQUEST_TIMEOUT_MS = 30_000
 
-const ROUTES = [healthRoutes, resolveRoutes, ingredientRoutes, roleRoutes, graphRoutes, checkRoutes, swapRoutes]
+const ROUTES = [
+  healthRoutes,
+  resolveRoutes,
+  ingredientRoutes,
+  roleRoutes,
+  graphRoutes,
+  checkRoutes,
+  swapRoutes,
+  calculateRoutes,
+]
 
 function newApp(logger: AppOptions['logger']): App {
   return fastify({

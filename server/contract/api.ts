@@ -1,4 +1,5 @@
 import type { Static } from 'typebox'
+import type { CalculateReply, CalculationsReply } from './calculate.ts'
 import type { CheckBody, CheckReply } from './check.ts'
 import type { ErrorReply } from './error.ts'
 import type { GraphReply } from './graph.ts'
@@ -25,6 +26,8 @@ export interface Api {
   'GET /api/graph': { reply: GraphReply }
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
   'POST /api/swaps': { body: Static<typeof SwapsBody>; reply: SwapsReply }
+  'GET /api/calculate': { reply: CalculationsReply }
+  'POST /api/calculate/:name': { body: Record<string, unknown>; reply: CalculateReply }
   'POST /api/swap-sheet': {
     body: Static<(typeof swapSheetRoute)['schema']['body']>
     reply: Static<typeof SwapSheetReply>

@@ -12,6 +12,7 @@ export const ERROR_CODES = {
   'unknown-ingredient': 'No ingredient has this id; the message names the nearest',
   'unknown-role': 'No role has this id',
   'unknown-class': 'Neither a class nor an ingredient has this id',
+  'out-of-range': 'A calculation does not hold for this argument; the message names it and its range',
   'not-in-formula': 'An ingredient that is said to be missing is not a line of the formula',
   'not-found': 'There is no such page or route',
   'method-not-allowed': 'The route does not take this method',

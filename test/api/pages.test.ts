@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp } from '#api/app.ts'
+import { CALCULATIONS } from '#engine/index.ts'
 import { SUMMARIES } from '#api/plugins/openapi.ts'
 import { schemaText } from '#api/plugins/schema-text.ts'
 import type { App } from '#api/routes/shared.ts'
@@ -73,7 +74,8 @@ test('the description lists every route that is not hidden, each with a summary'
       summary,
     ]),
   )
-  expect(Object.fromEntries(routes)).toEqual(SUMMARIES)
+  const calculations = Object.entries(CALCULATIONS).map(([name, { title }]) => [`POST /api/calculate/${name}`, title])
+  expect(Object.fromEntries(routes)).toEqual({ ...SUMMARIES, ...Object.fromEntries(calculations) })
 })
 
 test('the page of the description has every route, and neither script nor inline style', async () => {

@@ -13,6 +13,7 @@ export const SUMMARIES: Readonly<Record<string, string>> = {
   'GET /api/graph': 'The part of the graph around one node',
   'POST /api/check': 'Does this formula hold together?',
   'POST /api/swaps': 'What can stand in for what is missing, re-dosed and checked again?',
+  'GET /api/calculate': 'Which textbook calculations are there, and what do they ask?',
   'POST /api/swap-sheet': 'For every line of a formula: its role, its stand-ins, whether it can be left out',
 }
 
@@ -28,7 +29,7 @@ export async function describeRoutes(app: FastifyInstance, version: string): Pro
       },
     },
     transform: ({ schema, url, route }) => {
-      const summary = SUMMARIES[`${[route.method].flat()[0]} ${url}`]
+      const summary = SUMMARIES[`${[route.method].flat()[0]} ${url}`] ?? schema?.summary
       return { schema: { ...schema, ...(summary !== undefined && { summary }) }, url }
     },
   })
