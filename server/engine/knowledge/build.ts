@@ -57,6 +57,14 @@ function sourcesOf(raw: RawData): Map<string, Source> {
   )
 }
 
+/** Tables that state no claim about one ingredient, by their name. */
+const plainTables = (raw: RawData): Knowledge['tables'] =>
+  new Map(
+    raw.tables
+      .filter(({ rows }) => rows[0] !== undefined && !('inci' in rows[0]))
+      .map(({ path, rows }) => [path.replace(/^.*\//, '').replace(/\.tsv$/, ''), rows]),
+  )
+
 /** Names that stand twice in the inventory: the record's own former or US names are aliases. */
 function aliasesOf(ingredients: readonly Ingredient[], inventoryIds: ReadonlySet<string>, files: readonly RawFile[]) {
   const aliases = new Map<string, string>()
@@ -118,6 +126,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
     aliases,
     names: buildNameIndex(ingredients, inventory.values(), aliases, words.names),
     words,
+    tables: plainTables(raw),
     problems,
   }
 }

@@ -41,5 +41,7 @@ export interface Knowledge {
   aliases: ReadonlyMap<string, string>
   names: NameIndex
   words: WordData
+  /** tables that are no claims about one ingredient (group numbers, coefficients), rows by name of the table */
+  tables: ReadonlyMap<string, readonly Readonly<Record<string, string>>[]>
   problems: readonly Problem[]
 }
