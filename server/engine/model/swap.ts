@@ -13,6 +13,12 @@ export const Wishes = Type.Object(
     without: Type.Optional(Type.Array(Id, { maxItems: 200 })),
     hottest_c: Type.Optional(Type.Number({ minimum: -20, maximum: 250 })),
     keepPh: Type.Optional(Type.Boolean()),
+    weights: Type.Optional(
+      Type.Record(Type.String({ maxLength: 60 }), Type.Number({ minimum: 0, maximum: 10 }), {
+        description:
+          'Factor on the weight of a criterion, by its name; 1 is as recorded. `usual` moves how much it counts that an ingredient is easy to get',
+      }),
+    ),
   },
   closed,
 )
@@ -46,6 +52,28 @@ export type Step = Static<typeof Step>
 export const Evidence = oneOf('measured', 'published', 'practice', 'memory')
 export type Evidence = Static<typeof Evidence>
 
+/** One line of the comparison: how near a stand-in comes in what, and how much that counts. */
+export const CriterionRow = Type.Object(
+  {
+    criterion: Type.String(),
+    label: Type.String(),
+    weight: Type.Number({ description: 'Share of the comparison, 0 to 1' }),
+    why: Type.String(),
+    nearness: Type.Union([Type.Number(), Type.Null()], { description: 'Null: not known of the stand-in' }),
+    missing: Type.String(),
+    standIn: Type.String(),
+  },
+  closed,
+)
+export type CriterionRow = Static<typeof CriterionRow>
+
+/** What would cover a job that a stand-in leaves open; tried in the new formula and found to hold. */
+export const Companion = Type.Object(
+  { ingredient: Id, share_percent: Type.Number(), role: Type.String(), text: Type.String(), formula: Formula },
+  closed,
+)
+export type Companion = Static<typeof Companion>
+
 export const Swap = Type.Object(
   {
     grade: oneOf('good', 'workable'),
@@ -59,6 +87,9 @@ export const Swap = Type.Object(
     toCheck: Type.Optional(Type.Array(Type.String())),
     path: Type.Array(Step),
     scores: Type.Record(Type.String(), Type.Number()),
+    criteria: Type.Array(CriterionRow),
+    open: Type.Array(Type.String(), { description: 'Roles that the missing one plays here and the stand-in does not' }),
+    companions: Type.Array(Companion),
     unknown: Type.Array(Type.String(), { description: 'Properties that are not known and lowered the rank' }),
     evidence: Evidence,
     sources: Type.Array(Type.String()),
@@ -67,8 +98,28 @@ export const Swap = Type.Object(
 )
 export type Swap = Static<typeof Swap>
 
+/** A smallest change with which a refused stand-in would hold; each was tried. */
+export const WouldWork = Type.Object(
+  {
+    kind: oneOf('ph', 'dose', 'heat', 'remove'),
+    text: Type.String(),
+    min: Type.Optional(Type.Number()),
+    max: Type.Optional(Type.Number()),
+    unit: Type.Optional(Type.String()),
+    ingredient: Type.Optional(Id),
+    formula: Formula,
+  },
+  closed,
+)
+export type WouldWork = Static<typeof WouldWork>
+
 export const Refusal = Type.Object(
-  { lines: Type.Array(SwapLine), conflict: Type.Array(Finding), message: Type.String() },
+  {
+    lines: Type.Array(SwapLine),
+    conflict: Type.Array(Finding),
+    message: Type.String(),
+    wouldWork: Type.Optional(Type.Array(WouldWork)),
+  },
   closed,
 )
 export type Refusal = Static<typeof Refusal>
@@ -84,6 +135,12 @@ export const SwapsReply = Type.Object(
     swaps: Type.Array(Swap),
     refused: Type.Array(Refusal),
     leaveOut: LeaveOut,
+    giveUp: Type.Optional(
+      Type.Array(
+        Type.Object({ wishes: Type.Array(Type.String()), text: Type.String(), allows: Type.Array(Id) }, closed),
+        { description: 'Smallest sets of wishes to give up when no stand-in fulfils all, and what each would allow' },
+      ),
+    ),
     graphVersion: Type.String(),
   },
   closed,

@@ -4,16 +4,11 @@ import { doseOf } from '#engine/dose/dose.ts'
 import type { Dose } from '#engine/dose/dose.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Finding } from '#engine/model/finding.ts'
-import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
+import type { Wishes } from '#engine/model/swap.ts'
 import { wordOf } from '#engine/graph/subject.ts'
 import { roundTo, short } from '#engine/units/round.ts'
-import { sourcesOf } from '#engine/checks/say.ts'
-import { linesOfStandIn } from './apply.ts'
 import type { Candidate } from './candidates.ts'
-import { minimalFinding } from './conflict.ts'
-import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
 import type { Job } from './job.ts'
-import { pathTo } from './path.ts'
 import { tryOut } from './trial.ts'
 import type { Trial } from './trial.ts'
 
@@ -35,7 +30,7 @@ export interface Assessed {
 /** Below this a trial dose is no dose. */
 const LEAST_PERCENT = 0.001
 
-function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
+export function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
   const dose = doseOf({
     basis: job.swap.dose,
     missing: job.missing,
@@ -68,7 +63,7 @@ const DECIDES = new Set(['phase', 'microbial'])
  * A denial for the sake of the role decides against what does not play the very role sought; for what does, it says
  * that the two differ in some other respect, and that costs rank.
  */
-function denialDecides({ denied, distance }: Candidate): boolean {
+export function denialDecides({ denied, distance }: Candidate): boolean {
   if (!denied) return false
   const why = denied.why ?? 'role'
   return DECIDES.has(why) || (why === 'role' && distance >= 1)
@@ -137,16 +132,27 @@ function unfitHere(
   return null
 }
 
+/** Why a candidate is out before it is mixed in; null when it is worth a trial. */
+export function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, context: FormulaContext): string | null {
+  const { stand, denied, failedMust } = candidate
+  if (denialDecides(candidate) && denied)
+    return `${nameOf(stand)}: ${denied.says || `is known not to stand in for ${nameOf(job.missing)}`}`
+  if (failedMust) return `${nameOf(stand)}: ${failedMust.why}`
+  return unfitHere(job, candidate, dose, context)
+}
+
+/** What a stand-in loses by itself, whatever the trial says. */
+export const costUnmixed = (job: Job, candidate: Candidate, dose: Dose): number =>
+  UNCOVERED_COST * uncovered(job, candidate).length +
+  UNKNOWN_DOSE_COST * dose.unknown.length +
+  ownCost(job, candidate, dose)
+
 export function assess(job: Job, candidate: Candidate, before: Before, wishes: Wishes): Assessed {
   const out = new Set([job.missing.id])
   const { stand } = candidate
   let dose = doseFor(job, candidate)
-  const refuse = (why: string): Assessed => ({ candidate, dose, trial: null, rank: -1, refusedBecause: why })
-  if (denialDecides(candidate) && candidate.denied)
-    return refuse(`${nameOf(stand)}: ${candidate.denied.says || `is known not to stand in for ${nameOf(job.missing)}`}`)
-  if (candidate.failedMust) return refuse(`${nameOf(stand)}: ${candidate.failedMust.why}`)
-  const unfit = unfitHere(job, candidate, dose, before.context)
-  if (unfit !== null) return refuse(unfit)
+  const refusedBecause = refusedUnmixed(job, candidate, dose, before.context)
+  if (refusedBecause !== null) return { candidate, dose, trial: null, rank: -1, refusedBecause }
   let trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
   const lower = trial.conflict.length > 0 ? lawfulDose(dose, candidate, trial) : null
   if (lower) {
@@ -154,81 +160,6 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
     trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
   }
   const [worst] = trial.conflict
-  const cost =
-    trial.cost +
-    UNCOVERED_COST * uncovered(job, candidate).length +
-    UNKNOWN_DOSE_COST * dose.unknown.length +
-    ownCost(job, candidate, dose)
+  const cost = trial.cost + costUnmixed(job, candidate, dose)
   return { candidate, dose, trial, rank: candidate.promise - cost, refusedBecause: worst ? worst.message : null }
-}
-
-const GOOD_RANK = 0.62
-
-/** A proposal as the caller gets it. */
-export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: Before): Swap {
-  const { candidate, dose, trial, rank } = assessed
-  const ids = new Set([candidate.stand.id])
-  const lines = linesOfStandIn(trial.after.formula, ids)
-  const open = uncovered(job, candidate).map(
-    (role) => before.context.world.knowledge.roles.get(role)?.label.toLowerCase() ?? role,
-  )
-  const { form: _form, ...formula } = trial.after.formula
-  const grade = rank >= GOOD_RANK && trial.repairs.length === 0 && dose.unknown.length === 0 ? 'good' : 'workable'
-  return {
-    grade,
-    replaces: [job.missing.id],
-    role: job.role.id,
-    lines,
-    why: whyText(job, candidate, before.context) + (open.length > 0 ? ` Left open here: ${open.join(', ')}.` : ''),
-    changes: [
-      doseChange(job, candidate, dose, dose.share_percent),
-      ...trial.repairs,
-      ...orderChanges(candidate, trial.after, before.context, job),
-      ...feelAndLabelChanges(job, candidate, before.context),
-    ],
-    formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
-    findings: trial.findings,
-    path: pathTo(job, candidate, before.context.world),
-    scores: {
-      ...Object.fromEntries(Object.entries(candidate.likeness.scores).map(([k, v]) => [k, roundTo(v, 3)])),
-      rank: roundTo(Math.max(0, Math.min(1, rank)), 3),
-    },
-    unknown: [...new Set([...candidate.likeness.unknown, ...dose.unknown])].sort(),
-    evidence: evidenceOf(candidate),
-    sources: sourcesOf(...(candidate.stated ? [candidate.stated] : []), ...(candidate.claim ? [candidate.claim] : [])),
-  }
-}
-
-/** A refusal with the smallest conflict behind it. */
-export function refusalOf(job: Job, assessed: Assessed): Refusal {
-  const { candidate, dose, trial, refusedBecause } = assessed
-  const conflict = trial
-    ? trial.conflict.slice(0, 2).map((finding) => minimalFinding(finding, trial.after))
-    : [ownConflict(job, assessed)]
-  return {
-    lines: [{ ingredient: candidate.stand.id, share_percent: dose.share_percent }],
-    conflict,
-    message: refusedBecause ?? `${nameOf(candidate.stand)} at ${short(dose.share_percent)} % does not do the job`,
-  }
-}
-
-/** A refusal that needs no trial: the graph says so, or a hard condition of the role fails. */
-function ownConflict(job: Job, { candidate, refusedBecause }: Assessed): Finding {
-  const { stand } = candidate
-  const denied = denialDecides(candidate) ? candidate.denied : undefined
-  return {
-    rule: denied ? 'does-not-stand-in-for' : 'hard-condition',
-    severity: 'warn',
-    about: [stand.id],
-    message: refusedBecause ?? '',
-    because: [
-      denied
-        ? {
-            fact: denied.says || 'does not stand in for it',
-            claim: `${stand.id}>does-not-stand-in-for>${job.missing.id}`,
-          }
-        : { fact: `${job.role.label}: ${candidate.failedMust?.why ?? ''}` },
-    ],
-    sources: denied ? [denied.source] : ['practice'],
-  }
 }

@@ -5,7 +5,7 @@ import type { Subject } from '#engine/graph/subject.ts'
 import type { Must, NotFor, PlaysRole, StandsFor } from '#engine/model/records.ts'
 import type { Job } from './job.ts'
 import { likeness } from './similarity.ts'
-import type { Likeness } from './similarity.ts'
+import type { Likeness, Moved } from './similarity.ts'
 
 /** Something that might stand in, before it is put into the formula. */
 export interface Candidate {
@@ -77,13 +77,16 @@ export function usualness(stand: Subject): number {
   return ((claim?.value ?? 1) - 1) / 4
 }
 
-function rate(job: Job, stand: Subject, context: FormulaContext): Candidate {
+function rate(job: Job, stand: Subject, context: FormulaContext, moved: Moved): Candidate {
   const { claim, distance } = nearestClaim(job, stand, context)
-  const like = likeness(job.swap.criteria, job.missing, stand, context.world)
+  const like = likeness(job.swap.criteria, job.missing, stand, context.world, moved)
   const stated = statedFor(job, stand, context)
   const role = distance === Infinity ? 0 : 1 / (1 + 0.6 * distance)
   const promise =
-    WEIGHTS.likeness * like.total + WEIGHTS.role * role + WEIGHTS.usual * usualness(stand) + statementWorth(stated)
+    WEIGHTS.likeness * like.total +
+    WEIGHTS.role * role +
+    WEIGHTS.usual * (moved['usual'] ?? 1) * usualness(stand) +
+    statementWorth(stated)
   return {
     stand,
     claim,
@@ -97,7 +100,12 @@ function rate(job: Job, stand: Subject, context: FormulaContext): Candidate {
 }
 
 /** All that play the role sought (by traversal of the role tree) or say that they stand in; the best promise first. */
-export function candidatesFor(job: Job, context: FormulaContext, missing: ReadonlySet<string>): Candidate[] {
+export function candidatesFor(
+  job: Job,
+  context: FormulaContext,
+  missing: ReadonlySet<string>,
+  moved: Moved = {},
+): Candidate[] {
   const { world } = context
   const pool = new Set<Subject>([
     ...world.players(job.swap.scope),
@@ -108,6 +116,6 @@ export function candidatesFor(job: Job, context: FormulaContext, missing: Readon
       (stand) =>
         !missing.has(stand.id) && !(missing.size > 1 && stand.madeOf.some((part) => missing.has(part.ingredient))),
     )
-    .map((stand) => rate(job, stand, context))
+    .map((stand) => rate(job, stand, context, moved))
     .sort((a, b) => b.promise - a.promise || (a.stand.id < b.stand.id ? -1 : 1))
 }

@@ -31,7 +31,7 @@ const CRITERION_WORDS: Record<string, string> = {
   molar_mass: 'size of the molecule',
 }
 
-const words = (criterion: string): string =>
+export const criterionWords = (criterion: string): string =>
   CRITERION_WORDS[criterion] ?? criterion.replaceAll('_', ' ').replaceAll('-', ' ')
 
 const listed = (names: readonly string[]): string =>
@@ -46,10 +46,10 @@ export function whyText(job: Job, candidate: Candidate, context: FormulaContext)
   const label = context.world.knowledge.roles.get(claim?.role ?? '')?.label.toLowerCase() ?? 'stand-in'
   const near = Object.entries(likeness.scores)
     .filter(([, score]) => score >= NEAR)
-    .map(([name]) => words(name))
+    .map(([name]) => criterionWords(name))
   const far = Object.entries(likeness.scores)
     .filter(([, score]) => score < FAR)
-    .map(([name]) => words(name))
+    .map(([name]) => criterionWords(name))
   const parts = [
     distance < 1
       ? `${nameOf(stand)} does the same job here: ${job.role.label.toLowerCase()}`
@@ -58,13 +58,14 @@ export function whyText(job: Job, candidate: Candidate, context: FormulaContext)
     far.length > 0 ? `differs in ${listed(far)}` : '',
     stated?.says ?? '',
     candidate.denied ? `but ${candidate.denied.says}` : '',
-    likeness.unknown.length > 0 ? `not known: ${listed(likeness.unknown.map(words))}` : '',
+    likeness.unknown.length > 0 ? `not known: ${listed(likeness.unknown.map(criterionWords))}` : '',
   ]
   return `${parts.filter((part) => part !== '').join('; ')}.`
 }
 
 export function doseChange(job: Job, candidate: Candidate, dose: Dose, after_percent: number): Change {
-  const note = dose.unknown.length > 0 ? ` (${listed(dose.unknown.map(words))} not known: test with a small batch)` : ''
+  const note =
+    dose.unknown.length > 0 ? ` (${listed(dose.unknown.map(criterionWords))} not known: test with a small batch)` : ''
   return {
     kind: 'dose',
     text: `${short(after_percent)} % ${nameOf(candidate.stand)} for ${short(job.share_percent)} % ${nameOf(job.missing)}: ${dose.how}${note}`,

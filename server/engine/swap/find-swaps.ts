@@ -5,9 +5,10 @@ import { withShares } from '#engine/dose/rebalance.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
-import { refusalOf, swapOf } from './assess.ts'
+import { refusalOf, swapOf } from './propose.ts'
 import type { Assessed, Before } from './assess.ts'
 import { candidatesFor } from './candidates.ts'
+import { giveUp } from './give-up.ts'
 import { hangsOn } from './hangs-on.ts'
 import { jobOf } from './job.ts'
 import type { Job } from './job.ts'
@@ -104,12 +105,12 @@ function swapsForOne(
     graphVersion: world.knowledge.version,
   }
   const hanging = hangsOn(before.context, job)
-  const candidates = candidatesFor(job, before.context, missing)
+  const candidates = candidatesFor(job, before.context, missing, wishes.weights)
   const { offered, refused } = search(job, candidates, before, wishes, limit)
   if (hanging !== null) {
     const looksRight = [...offered, ...refused]
       .slice(0, limit)
-      .map((one) => refusedByHanging(refusalOf(job, one), job, hanging))
+      .map((one) => refusedByHanging(refusalOf(job, one, before), job, hanging))
     return {
       outcome: 'no-safe-swap',
       why: hanging,
@@ -119,7 +120,7 @@ function swapsForOne(
       leaveOut: { verdict: 'no', why: hanging },
     }
   }
-  const swaps = offered.filter(hasTrial).map((one) => swapOf(job, one, before))
+  const swaps = offered.filter(hasTrial).map((one) => swapOf(job, one, before, wishes))
   const shown = new Set([...offered, ...refused].map(({ candidate }) => candidate.stand.id))
   return {
     outcome: swaps.length > 0 ? 'swaps' : 'no-safe-swap',
@@ -128,7 +129,7 @@ function swapsForOne(
         ? `Sought as ${job.role.label.toLowerCase()}, the job of ${nameOf(job.missing)} in this formula.`
         : noSwapText(job, before, refused),
     swaps,
-    refused: [...refused.map((one) => refusalOf(job, one)), ...lookAlikes(job, before.context, shown)],
+    refused: [...refused.map((one) => refusalOf(job, one, before)), ...lookAlikes(job, before.context, shown)],
     ...base,
   }
 }
@@ -149,7 +150,12 @@ export function findSwaps(world: World, question: SwapQuestion): SwapsReply {
   const [only] = known
   if (!only || known.length < jobs.length) return notKnown(world, missing)
   const ids = new Set(known.map((job) => job.missing.id))
-  if (known.length === 1) return swapsForOne(world, only, before, wishes, limit, ids)
-  const singles = known.map((job) => swapsForOne(world, job, before, wishes, limit, ids))
-  return jointSwaps({ jobs: known, singles, before, wishes, limit })
+  const ask = (asked: Wishes): SwapsReply =>
+    known.length === 1
+      ? swapsForOne(world, only, before, asked, limit, ids)
+      : jointSwaps({ jobs: known, before, wishes: asked, limit })
+  const reply = ask(wishes)
+  if (reply.outcome !== 'no-safe-swap') return reply
+  const ways = giveUp(wishes, ask)
+  return ways.length > 0 ? { ...reply, giveUp: ways } : reply
 }

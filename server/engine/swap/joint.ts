@@ -1,114 +1,185 @@
-import type { Swap, SwapsReply, Wishes } from '#engine/model/swap.ts'
+import { nameOf } from '#engine/checks/say.ts'
+import type { Dose } from '#engine/dose/dose.ts'
+import type { Finding } from '#engine/model/finding.ts'
+import type { Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
+import { costUnmixed, doseFor, refusedUnmixed } from './assess.ts'
 import type { Before } from './assess.ts'
+import { bestFirst } from './best-first.ts'
+import { candidatesFor } from './candidates.ts'
+import type { Candidate } from './candidates.ts'
+import { minimalFinding } from './conflict.ts'
+import { hangsOn } from './hangs-on.ts'
 import type { Job } from './job.ts'
-import { linesOfStandIn } from './apply.ts'
+import { judgeLeaveOut } from './leave-out.ts'
+import { jointSwapOf } from './propose-joint.ts'
+import { LEAST_RANK } from './search.ts'
 import { tryOut } from './trial.ts'
+import type { Trial } from './trial.ts'
+import { wishUnmet } from './wishes.ts'
 
-interface JointQuestion {
+export interface JointQuestion {
   jobs: readonly Job[]
-  singles: readonly SwapsReply[]
   before: Before
   wishes: Wishes
   limit: number
 }
 
-/** Best of each that are combined; the product is tried whole. */
-const BEST_OF_EACH = 5
-
-function* combinations(lists: readonly (readonly Swap[])[]): Generator<Swap[]> {
-  const [first, ...rest] = lists
-  if (!first) {
-    yield []
-    return
-  }
-  for (const swap of first) for (const tail of combinations(rest)) yield [swap, ...tail]
+/** A candidate for one of the missing, with its dose. */
+export interface Option {
+  job: Job
+  candidate: Candidate
+  dose: Dose
+  /** the best that its rank can become */
+  worth: number
 }
 
-const rankOf = (swaps: readonly Swap[]): number =>
-  swaps.reduce((sum, { scores }) => sum + (scores['rank'] ?? 0), 0) / swaps.length
+/** A combination after its trial. */
+export interface Combination {
+  options: Option[]
+  trial: Trial
+  rank: number
+}
 
-/** Puts the stand-ins of all missing ingredients in at once: what goes alone may not go together. */
-function together(parts: readonly Swap[], { before, wishes }: JointQuestion): Swap | null {
-  const { world } = before.context
-  const out = new Set(parts.flatMap(({ replaces }) => replaces))
-  const placed = parts.flatMap(({ lines, replaces }) =>
-    lines.flatMap((line) => {
-      const stand = world.find(line.ingredient)
-      if (!stand || replaces.length === 0) return []
-      const already = before.context.lines.reduce(
-        (sum, { subject, share_percent }) => sum + (subject.id === stand.id && !out.has(stand.id) ? share_percent : 0),
-        0,
-      )
-      return [{ stand, share_percent: line.share_percent - already }]
-    }),
-  )
+/** Rules between two lines or about one line and the law: another stand-in elsewhere does not lift them. */
+const LASTING = new Set([
+  ...['charge-clash', 'binding-clash', 'reaction-clash', 'ion-clash', 'limit-by-law', 'law-condition'],
+  ...['small-children', 'phototoxic'],
+])
+
+/** More trials than this no answer is worth; the reply says when it was reached. */
+const MOST_TRIALS = 240
+
+function optionsFor(job: Job, { jobs, before, wishes }: JointQuestion): Option[] {
+  const missing = new Set(jobs.map((one) => one.missing.id))
+  const present = new Set(before.context.lines.map(({ subject }) => subject.id))
+  return candidatesFor(job, before.context, missing, wishes.weights)
+    .flatMap((candidate) => {
+      const dose = doseFor(job, candidate)
+      const out =
+        wishUnmet(candidate.stand, wishes, present) !== null ||
+        refusedUnmixed(job, candidate, dose, before.context) !== null
+      return out ? [] : [{ job, candidate, dose, worth: candidate.promise - costUnmixed(job, candidate, dose) }]
+    })
+    .filter(({ worth }) => worth >= LEAST_RANK)
+    .sort((a, b) => b.worth - a.worth || (a.candidate.stand.id < b.candidate.stand.id ? -1 : 1))
+}
+
+function combine(options: Option[], bound: number, { jobs, before, wishes }: JointQuestion): Combination {
+  const out = new Set(jobs.map(({ missing }) => missing.id))
+  const placed = options.map(({ candidate: { stand }, dose: { share_percent } }) => ({ stand, share_percent }))
   const trial = tryOut(before, out, placed, wishes)
-  if (trial.conflict.length > 0) return null
-  const { form: _form, ...formula } = trial.after.formula
-  const ids = new Set(placed.map(({ stand }) => stand.id))
-  return {
-    grade: parts.every(({ grade }) => grade === 'good') && trial.repairs.length === 0 ? 'good' : 'workable',
-    replaces: [...out],
-    role: parts.map(({ role }) => role).join(' + '),
-    lines: linesOfStandIn(trial.after.formula, ids),
-    why: parts.map(({ why }) => why).join(' '),
-    changes: [
-      ...parts.flatMap(({ changes }) => changes.filter(({ kind }) => kind !== 'ph' && kind !== 'heat')),
-      ...trial.repairs,
-    ],
-    formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
-    findings: trial.findings,
-    path: parts.flatMap(({ path }) => path),
-    scores: { rank: Math.max(0, rankOf(parts) - trial.cost) },
-    unknown: [...new Set(parts.flatMap(({ unknown }) => unknown))].sort(),
-    evidence: parts.map(({ evidence }) => evidence).sort((a, b) => ORDER.indexOf(b) - ORDER.indexOf(a))[0] ?? 'memory',
-    sources: [...new Set(parts.flatMap(({ sources }) => sources))].sort(),
-  }
+  return { options, trial, rank: bound - trial.cost }
 }
 
-const ORDER = ['measured', 'published', 'practice', 'memory']
-
-/** Stand-ins for several missing ingredients together. */
-export function jointSwaps(question: JointQuestion): SwapsReply {
-  const { singles, before, limit } = question
-  const failed = singles.find(({ outcome }) => outcome !== 'swaps')
-  const base = {
-    roles: singles.flatMap(({ roles }) => roles),
-    refused: unique(singles.flatMap(({ refused }) => refused)),
-    leaveOut: worstLeaveOut(singles),
-    graphVersion: before.context.world.knowledge.version,
+/** The one stand-in that a lasting objection is about beside lines that stay: it fails with every partner. */
+function hopeless({ options, trial }: Combination): string | null {
+  const ids = options.map(({ candidate }) => candidate.stand.id)
+  for (const { rule, about } of trial.conflict) {
+    const own = about.filter((id) => ids.includes(id))
+    if (LASTING.has(rule) && own.length === 1) return own[0] ?? null
   }
-  if (failed) return { ...base, outcome: failed.outcome, why: failed.why, swaps: [] }
-  const swaps = [...combinations(singles.map((reply) => reply.swaps.slice(0, BEST_OF_EACH)))]
-    .flatMap((parts) => together(parts, question) ?? [])
-    .sort((a, b) => (b.scores['rank'] ?? 0) - (a.scores['rank'] ?? 0) || (idsOf(a) < idsOf(b) ? -1 : 1))
-    .slice(0, limit)
-  const offered = new Set(swaps.flatMap(({ lines }) => lines.map(({ ingredient }) => ingredient)))
-  return {
-    ...base,
-    refused: base.refused.filter(({ lines }) => !lines.some(({ ingredient }) => offered.has(ingredient))),
-    outcome: swaps.length > 0 ? 'swaps' : 'no-safe-swap',
-    why:
-      swaps.length > 0
-        ? singles.map(({ why }) => why).join(' ')
-        : 'Each has a stand-in alone, but none of the combinations holds together.',
-    swaps,
-  }
+  return null
 }
 
-const idsOf = ({ lines }: Swap): string => lines.map(({ ingredient }) => ingredient).join(' ')
+const idsOf = ({ options }: Combination): string => options.map(({ candidate }) => candidate.stand.id).join(' ')
 
-function unique(refused: SwapsReply['refused']): SwapsReply['refused'] {
-  const seen = new Set<string>()
-  return refused.filter(({ lines }) => {
-    const key = lines.map(({ ingredient }) => ingredient).join(' ')
-    return !seen.has(key) && seen.add(key)
-  })
+interface Found {
+  held: Combination[]
+  failed: Combination[]
+  /** every combination that could be better was tried or shown to fail */
+  complete: boolean
+}
+
+/** One substance in two places is another dose; what fails with every partner is not tried again. */
+const worthTrying = (options: readonly Option[], dead: ReadonlySet<string>): boolean => {
+  const ids = options.map(({ candidate }) => candidate.stand.id)
+  return new Set(ids).size === ids.length && !ids.some((id) => dead.has(id))
+}
+
+/** Combinations in falling order of what they can be worth, until none left can beat the worst of the wanted number. */
+export function searchTogether(question: JointQuestion, mostTrials = MOST_TRIALS): Found {
+  const { jobs, limit } = question
+  const found: Found = { held: [], failed: [], complete: true }
+  const dead = new Set<string>()
+  let trials = 0
+  for (const { chosen, bound } of bestFirst(jobs.map((job) => optionsFor(job, question)))) {
+    if (found.held.length >= limit && (found.held[limit - 1]?.rank ?? 0) >= bound) break
+    if (!worthTrying(chosen, dead)) continue
+    if ((trials += 1) > mostTrials) {
+      found.complete = false
+      break
+    }
+    const combination = combine(chosen, bound, question)
+    if (combination.trial.conflict.length > 0) {
+      found.failed.push(combination)
+      const id = hopeless(combination)
+      if (id !== null) dead.add(id)
+    } else if (combination.rank >= LEAST_RANK) {
+      found.held.push(combination)
+      found.held.sort((a, b) => b.rank - a.rank || (idsOf(a) < idsOf(b) ? -1 : 1))
+    }
+  }
+  return { ...found, held: found.held.slice(0, limit) }
+}
+
+const MOST_REFUSED = 6
+
+function refusals({ failed, held }: Found): Refusal[] {
+  const offered = new Set(held.flatMap(({ options }) => options.map(({ candidate }) => candidate.stand.id)))
+  return failed
+    .filter(({ options }) => !options.some(({ candidate }) => offered.has(candidate.stand.id)))
+    .slice(0, MOST_REFUSED)
+    .map(({ options, trial }) => ({
+      lines: options.map(({ candidate, dose }) => ({
+        ingredient: candidate.stand.id,
+        share_percent: dose.share_percent,
+      })),
+      conflict: trial.conflict.slice(0, 2).map((finding: Finding) => minimalFinding(finding, trial.after)),
+      message: trial.conflict[0]?.message ?? '',
+    }))
 }
 
 const VERDICTS = ['fine', 'workable', 'no']
 
-const worstLeaveOut = (singles: readonly SwapsReply[]): SwapsReply['leaveOut'] =>
-  singles
-    .map(({ leaveOut }) => leaveOut)
+const worstLeaveOut = ({ jobs, before }: JointQuestion): SwapsReply['leaveOut'] =>
+  jobs
+    .map((job) => judgeLeaveOut(before, job))
     .sort((a, b) => VERDICTS.indexOf(b.verdict) - VERDICTS.indexOf(a.verdict))[0] ?? { verdict: 'no', why: '' }
+
+function whyOf({ jobs }: JointQuestion, { held, complete }: Found): string {
+  const names = jobs.map(({ missing, role }) => `${nameOf(missing)} (${role.label.toLowerCase()})`).join(' and ')
+  const depth = complete ? '' : ' Only the most promising combinations were tried.'
+  return held.length > 0
+    ? `Sought together for ${names}; each combination was checked as a whole.${depth}`
+    : `No combination of stand-ins for ${names} holds together in this formula.${depth}`
+}
+
+/** Stand-ins for several missing ingredients, sought together: what goes alone may not go together, and the reverse. */
+export function jointSwaps(question: JointQuestion): SwapsReply {
+  const { jobs, before, wishes } = question
+  const roles = jobs.map(({ missing, role, swap }) => ({
+    ingredient: missing.id,
+    role: role.id,
+    essential: swap.lost === 'no',
+  }))
+  const base = { roles, graphVersion: before.context.world.knowledge.version }
+  const hanging = jobs.map((job) => hangsOn(before.context, job)).find((why) => why !== null)
+  if (hanging !== undefined)
+    return {
+      ...base,
+      outcome: 'no-safe-swap',
+      why: hanging,
+      swaps: [],
+      refused: [],
+      leaveOut: { verdict: 'no', why: hanging },
+    }
+  const found = searchTogether(question)
+  return {
+    ...base,
+    outcome: found.held.length > 0 ? 'swaps' : 'no-safe-swap',
+    why: whyOf(question, found),
+    swaps: found.held.map((one) => jointSwapOf(one, before, wishes)),
+    refused: refusals(found),
+    leaveOut: worstLeaveOut(question),
+  }
+}

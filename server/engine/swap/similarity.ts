@@ -98,8 +98,20 @@ export interface Likeness {
   unknown: string[]
 }
 
+/** Weights that a person moved, by name of the criterion; 1 is as recorded. */
+export type Moved = Readonly<Record<string, number>>
+
+export const weightOf = (criterion: Criterion, moved: Moved): number =>
+  criterion.weight * (moved[nameOfCriterion(criterion)] ?? 1)
+
 /** How like the missing one a stand-in is in what counts for this role. */
-export function likeness(criteria: readonly Criterion[], missing: Subject, stand: Subject, world: World): Likeness {
+export function likeness(
+  criteria: readonly Criterion[],
+  missing: Subject,
+  stand: Subject,
+  world: World,
+  moved: Moved = {},
+): Likeness {
   const out: Likeness = { total: 0, scores: {}, unknown: [] }
   let weights = 0
   for (const criterion of criteria) {
@@ -108,8 +120,9 @@ export function likeness(criteria: readonly Criterion[], missing: Subject, stand
     const score = near === 'not-known' ? UNKNOWN_NEARNESS : near
     if (near === 'not-known') out.unknown.push(nameOfCriterion(criterion))
     else out.scores[nameOfCriterion(criterion)] = score
-    out.total += score * criterion.weight
-    weights += criterion.weight
+    const weight = weightOf(criterion, moved)
+    out.total += score * weight
+    weights += weight
   }
   // Nothing to compare by: neither near nor far.
   out.total = weights === 0 ? 0.5 : out.total / weights

@@ -8,6 +8,7 @@ import { buildContext } from '#engine/formula/build-context.ts'
 import { roundTo } from '#engine/units/round.ts'
 import { candidatesFor } from './candidates.ts'
 import type { Candidate } from './candidates.ts'
+import { criteriaTable } from './criteria-table.ts'
 import { evidenceOf, feelAndLabelChanges, whyText } from './explain.ts'
 import type { Job } from './job.ts'
 import { doseOf } from '#engine/dose/dose.ts'
@@ -61,6 +62,9 @@ function swapOf(job: Job, candidate: Candidate, context: ReturnType<typeof build
     findings: [],
     toCheck: TO_CHECK,
     path: pathTo(job, candidate, context.world),
+    criteria: criteriaTable(job, candidate.stand, context.world),
+    open: [],
+    companions: [],
     scores: { ...candidate.likeness.scores, rank: roundTo(Math.min(1, candidate.promise), 3) },
     unknown: [...new Set([...candidate.likeness.unknown, ...dose.unknown])].sort(),
     evidence: evidenceOf(candidate),
