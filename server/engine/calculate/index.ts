@@ -3,9 +3,10 @@ import type { Worked } from '#engine/model/calculation.ts'
 import type { CalculationInput, CalculationName } from '#engine/model/inputs/index.ts'
 import type { Calculations } from './calculation.ts'
 import { MIXING } from './mixing.ts'
+import { PRESERVATION } from './preservation.ts'
 
 /** All calculations by name; the type demands one for every input schema. */
-export const CALCULATIONS: Calculations<CalculationName> = { ...MIXING }
+export const CALCULATIONS: Calculations<CalculationName> = { ...MIXING, ...PRESERVATION }
 
 /**
  * One textbook calculation with its steps.
