@@ -72,7 +72,7 @@ for (const [name, path] of Object.entries(SOURCES)) {
 }
 
 // Lists of sources that are written in other columns: one citation and one address a row.
-const CITED = { ph: 'ph/sources.csv', preservation: 'preservation/sources.csv' }
+const CITED = { ph: 'ph/sources.csv' }
 for (const [name, path] of Object.entries(CITED)) {
   const rows = read(path).map((r) => ({ ...r, title: r.citation, locator: r.address }))
   writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, rows)

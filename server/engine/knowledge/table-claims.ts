@@ -36,33 +36,37 @@ function claimOfRow(row: Record<string, string>, table: string, index: number): 
   const text = row['value_text']?.trim()
   if (min === undefined && max === undefined && !text) return null
   return {
-    id: `${table}/${index}`,
+    id: row['id'] || `${table}/${index}`,
     property,
     ...(min !== undefined && { min }),
     ...(max !== undefined && { max }),
     ...(text && { is: text }),
     unit: row['unit'] ?? '',
-    kind: kindOf(row['access'] ?? ''),
+    kind: (row['kind'] || kindOf(row['access'] ?? '')) as Claim['kind'],
     source: row['source_id'] ?? '',
     locator: row['locator'] || `table ${table}, row ${index + 2}`,
     access: row['access'] as Claim['access'],
-    date: '2026-11-25',
+    date: row['date'] || '2026-11-25',
     ...(row['conditions'] && { conditions: row['conditions'] }),
     ...(row['note'] && { note: row['note'] }),
     used: false,
   }
 }
 
-/** Claims of all long tables by ingredient id. A table qualifies by having the columns inci, property and access. */
+/**
+ * Claims of all long tables by ingredient id. A table qualifies by having the columns inci, property and access; where the
+ * column is called agent, the engine reads the table itself as well.
+ */
 export function tableClaims(tables: readonly RawTable[]): Map<string, Claim[]> {
   const byIngredient = new Map<string, Claim[]>()
   for (const table of tables) {
     const name = table.path.replace(/^.*\//, '').replace(/\.tsv$/, '')
     table.rows.forEach((row, index) => {
-      if (!row['inci'] || !row['property'] || !row['access']) return
+      const inci = row['inci'] || row['agent']
+      if (!inci || !row['property'] || !row['access']) return
       const claim = claimOfRow(row, name, index)
       if (!claim) return
-      const id = idOf(row['inci'])
+      const id = idOf(inci)
       byIngredient.set(id, [...(byIngredient.get(id) ?? []), claim])
     })
   }
