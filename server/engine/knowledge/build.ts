@@ -1,4 +1,5 @@
 import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
+import { expandAcids } from './acids.ts'
 import { oilConstantClaims } from './derived-claims.ts'
 import { isObject } from './expand-claims.ts'
 import { expandIngredient } from './expand-ingredient.ts'
@@ -123,6 +124,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
     limits: raw.limits.map(expandLimit).sort((a, b) => (a.id < b.id ? -1 : 1)),
     rules: new Map(raw.rules.map(expandRule).map((rule) => [rule.id, rule])),
     allergens: allergenRows.map(allergenOf),
+    acids: expandAcids(raw.tables),
     aliases,
     names: buildNameIndex(ingredients, inventory.values(), aliases, words.names),
     words,

@@ -9,6 +9,7 @@ import type {
   Rule,
   Source,
 } from '#engine/model/records.ts'
+import type { AcidTable } from './acids.ts'
 import type { NameIndex } from './name-index.ts'
 import type { InventoryRow } from './raw.ts'
 import type { WordData } from './word-data.ts'
@@ -37,6 +38,8 @@ export interface Knowledge {
   rules: ReadonlyMap<string, Rule>
   sources: ReadonlyMap<string, Source>
   allergens: readonly DeclaredAllergen[]
+  /** acids, bases and their salts with constants */
+  acids: AcidTable
   /** former or second id of a substance → id of its record */
   aliases: ReadonlyMap<string, string>
   names: NameIndex
