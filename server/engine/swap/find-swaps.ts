@@ -17,6 +17,7 @@ import { lookAlikes } from './look-alikes.ts'
 import { judgeLeaveOut } from './leave-out.ts'
 import { search } from './search.ts'
 import type { Trial } from './trial.ts'
+import { inVariety } from './variety.ts'
 
 export interface SwapQuestion {
   formula: Formula
@@ -26,6 +27,8 @@ export interface SwapQuestion {
 }
 
 const USUAL_LIMIT = 8
+/** So many more are found than asked for, to have a choice among kinds. */
+const SPARE = 4
 
 const roleOf = ({ missing, role, swap }: Job): SwapsReply['roles'][number] => ({
   ingredient: missing.id,
@@ -106,7 +109,12 @@ function swapsForOne(
   }
   const hanging = hangsOn(before.context, job)
   const candidates = candidatesFor(job, before.context, missing, wishes.weights)
-  const { offered, refused } = search(job, candidates, before, wishes, limit)
+  const { offered: ranked, refused } = search(job, candidates, before, wishes, limit + SPARE)
+  const offered = inVariety(ranked, {
+    world,
+    subjectOf: ({ candidate }) => candidate.stand,
+    rankOf: ({ rank }) => rank,
+  }).slice(0, limit)
   if (hanging !== null) {
     const looksRight = [...offered, ...refused]
       .slice(0, limit)
