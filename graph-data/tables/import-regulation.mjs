@@ -1,6 +1,7 @@
-// Writes graph-data/limits/*.yaml from a folder of regulation tables (annex-v.csv, restricted.csv) and the hand-checked
-// mapping in regulation/*.yaml. Run once per new edition of the law; the limits are committed, the folder is not needed again.
-// Usage: node import-regulation.mjs <folder with the CSV files> <cosing-inventory.tsv.gz>
+// Writes graph-data/limits/*.yaml from the rows of the law (regulation/annex-v.csv, regulation/restricted.csv), the
+// hand-checked mapping in regulation/*.yaml and annex-entries.tsv. A new edition of the law: put its CSV files into
+// regulation/ (or name their folder), mend the mapping, run it again; the limits are committed.
+// Usage: node import-regulation.mjs [folder with the CSV files]
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { gunzipSync } from 'node:zlib'
 import YAML from 'yaml'
@@ -8,8 +9,8 @@ import { membersOf, slug } from './regulation-members.mjs'
 import { narrowed, rowsOf } from './regulation-rows.mjs'
 import { readCsv } from './read-csv.mjs'
 
-const [folder, inventoryFile] = process.argv.slice(2)
 const here = new URL('.', import.meta.url).pathname
+const folder = process.argv[2] ?? `${here}regulation`
 const limitsFolder = `${here}../limits`
 const SEEN_ON = '2026-11-25'
 const NAMES = {
@@ -19,12 +20,15 @@ const NAMES = {
 }
 
 const facts = [...readCsv(`${folder}/annex-v.csv`), ...readCsv(`${folder}/restricted.csv`)]
-const inventory = gunzipSync(readFileSync(inventoryFile)).toString('utf8').split('\n').slice(1)
-  .map((line) => line.split('\t')).map(([, inci = '', , , , , restriction = '']) => ({ id: slug(inci), restriction: restriction.split('; ') }))
-const known = new Set(inventory.map(({ id }) => id))
+const linesOf = (text) => text.trimEnd().split('\n').slice(1).map((line) => line.split('\t'))
+const inventory = linesOf(readFileSync(`${here}annex-entries.tsv`, 'utf8')).map(([id, entries]) => ({ id, restriction: entries.split('; ') }))
+const known = new Set(linesOf(gunzipSync(readFileSync(`${here}inventory.tsv.gz`)).toString('utf8')).map(([inci]) => slug(inci)))
+/** Day on which the Commission made the export that a row was read in. */
+const EXPORTED = { 'S-AN2-2026': '2026-09-09', 'S-AN3-2026': '2026-09-09', 'S-AN5-2026': '2026-09-09', 'S-AN6-2026': '2026-09-09', 'S-AN2-2025': '2025-12-24', 'S-AN3-2025': '2025-12-25' }
 
 const mapping = readdirSync(`${here}regulation`).filter((name) => name.endsWith('.yaml')).sort()
   .map((name) => YAML.parse(readFileSync(`${here}regulation/${name}`, 'utf8'), { merge: true }))
+const uses = Object.assign({}, ...mapping.map(({ uses: some }) => some ?? {}))
 const entries = mapping.flatMap(({ entries: some }) => Object.entries(some ?? {}))
 const leftOut = Object.assign({}, ...mapping.map(({ left_out }) => left_out ?? {}))
 const outsideInventory = Object.assign({}, ...mapping.map(({ not_in_inventory }) => not_in_inventory ?? {}))
@@ -54,10 +58,11 @@ const record = (id, map) => {
     basis: map.basis ?? (own.find(({ basis }) => basis)?.basis || undefined),
     members,
     member_classes: map.classes,
+    requires: map.requires,
     use: map.use ?? (prefix === 'eu-v' ? 'preservative' : 'any'),
   }
-  const { limits, bans } = rowsOf(own, map, problems)
-  const tail = { date: SEEN_ON }
+  const { limits, bans } = rowsOf(own, map, { problems, uses })
+  const tail = { date: SEEN_ON, exported: EXPORTED[[...limits, ...bans][0]?.source] }
   if (limits.length === 0) return [{ ...head, rows: bans, ...tail }]
   if (bans.length === 0) return [{ ...head, rows: narrowed(limits), ...tail }]
   const banMembers = map.ban_members ? membersOf([], { members: map.ban_members }, inventory) : members
@@ -67,9 +72,9 @@ const record = (id, map) => {
   ]
 }
 
-const ROW_KEYS = ['scope', 'max_percent', 'prohibited', 'ph', 'condition', 'warning', 'warning_above_percent', 'applies_from',
-  'older_stock_until', 'source', 'locator', 'access', 'note']
-const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'use', 'rows',
+const ROW_KEYS = ['scope', 'max_percent', 'strict', 'prohibited', 'ph', 'condition', 'warning', 'warning_above_percent', 'applies_from',
+  'older_stock_until', 'legal_act', 'source', 'locator', 'access', 'note']
+const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'requires', 'use', 'rows',
   'text', 'all', 'else', 'ban', 'ban_members', 'extra', 'by_hand']
 const odd = (id, thing, keys) => Object.keys(thing).filter((key) => !keys.includes(key)).forEach((key) => problems.push(`${id}: unknown key ${key}`))
 

@@ -6,7 +6,7 @@ const ALLIED = { face: ['eye', 'lip'], body: ['hand'] }
 const DEFAULTS = { all: '*', powder: 'powder', aerosol: 'spray', 'raw-material': '*', fragrance: '(fragrance product)', depilatory: '(depilatory)', mouthwash: 'oral (mouthwash)' }
 
 /** `leave-on hair !body spray (hair dye)` -> scope; `*` is every product; words in brackets say what a formula cannot tell. */
-const scopeOf = (text, problems) => {
+const scopeOf = (text, { problems, uses }) => {
   const only = /\((.*)\)/.exec(text)?.[1]
   const words = text.replace(/\(.*\)/, '').split(/\s+/).filter((word) => word && word !== '*')
   const pick = (list) => words.filter((word) => list.includes(word))
@@ -18,15 +18,15 @@ const scopeOf = (text, problems) => {
     ...(pick(AREAS).length ? { areas: pick(AREAS) } : {}),
     ...(not.length ? { not_areas: not } : {}),
     ...(pick(FORMS).length ? { form: pick(FORMS) } : {}),
-    ...(only ? { only } : {}),
+    ...(only ? { only, ...uses[only] } : {}),
   }
 }
 
 const number = (text) => (text ? Number(text) : undefined)
 const without = (row) => Object.fromEntries(Object.entries(row).filter(([, value]) => value !== undefined && value !== null && value !== ''))
 
-const provenance = ({ source_id, locator, access, applies_from, older_stock_available_until }) => ({
-  applies_from, older_stock_until: older_stock_available_until, source: source_id.split('; ')[0],
+const provenance = ({ source_id, locator, access, applies_from, older_stock_available_until, legal_act }) => ({
+  applies_from, older_stock_until: older_stock_available_until, legal_act, source: source_id.split('; ')[0],
   also: source_id.split('; ')[1], locator, access,
 })
 
@@ -41,12 +41,13 @@ const limitOf = (fact) => {
   }
 }
 
-const rowsOfFact = (fact, { rows = {}, all = {}, text = {} }, problems) => {
+const rowsOfFact = (fact, { rows = {}, all = {}, text = {} }, tools) => {
+  const { problems } = tools
   const last = fact.fact_id.slice(-2)
   const wanted = rows[last] === undefined ? (DEFAULTS[fact.product_scope] ?? fact.product_scope) : rows[last]
   if (wanted === null) return []
   return [wanted].flat().map((scope) => {
-    const row = without({ scope: scopeOf(scope, problems), ...limitOf(fact), ...provenance(fact), ...all, ...(text[last] ?? {}) })
+    const row = without({ scope: scopeOf(scope, tools), ...limitOf(fact), ...provenance(fact), ...all, ...(text[last] ?? {}) })
     const { source, also, locator, access, note, ...rest } = row
     if (!['max_percent', 'prohibited', 'ph', 'condition'].some((key) => key in rest)) problems.push(`${fact.fact_id}: row says nothing`)
     return without({ ...rest, source, locator, access, note: noted(note, also) })
@@ -58,14 +59,14 @@ const noted = (note, also) => [note, also && `Second source: ${also}.`].filter(B
 const sameRows = (rows) => [...new Map(rows.map((row) => [JSON.stringify({ ...row, source: 0, locator: 0 }), row])).values()]
 
 /** Rows of one entry: limits, and bans that hold whatever the limit says (kept apart, so that no narrower limit hides them). */
-export const rowsOf = (facts, map, problems) => {
-  const limits = sameRows(facts.flatMap((fact) => rowsOfFact(fact, map, problems)))
+export const rowsOf = (facts, map, tools) => {
+  const limits = sameRows(facts.flatMap((fact) => rowsOfFact(fact, map, tools)))
   const { also: _, ...first } = facts.length ? provenance(facts[0]) : {}
   const cited = without(first)
   const elsewhere = map.else ? [{ scope: {}, prohibited: true, ...cited, note: map.else }] : []
-  const extra = (map.extra ?? []).map(({ scope, ...row }) => ({ scope: scopeOf(scope, problems), ...cited, ...row }))
+  const extra = (map.extra ?? []).map(({ scope, ...row }) => ({ scope: scopeOf(scope, tools), ...cited, ...row }))
   const bans = (map.ban ?? []).map((one) => (typeof one === 'string' ? { scope: one } : one))
-    .map(({ scope, ...row }) => ({ scope: scopeOf(scope, problems), prohibited: true, ...cited, ...row }))
+    .map(({ scope, ...row }) => ({ scope: scopeOf(scope, tools), prohibited: true, ...cited, ...row }))
   return { limits: [...elsewhere, ...limits, ...extra], bans }
 }
 
