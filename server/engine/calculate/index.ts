@@ -2,11 +2,28 @@ import type { World } from '#engine/graph/world.ts'
 import type { Worked } from '#engine/model/calculation.ts'
 import type { CalculationInput, CalculationName } from '#engine/model/inputs/index.ts'
 import type { Calculations } from './calculation.ts'
+import { EMULSIONS } from './emulsions.ts'
+import { HLB_OF_ONE } from './hlb-of-one.ts'
+import { MICROBES } from './microbes.ts'
 import { MIXING } from './mixing.ts'
+import { OILS } from './oils.ts'
 import { PRESERVATION } from './preservation.ts'
+import { PROFILE_DISTANCE } from './profile-distance.ts'
+import { SOAP } from './soap.ts'
+import { SURFACTANTS } from './surfactants.ts'
 
 /** All calculations by name; the type demands one for every input schema. */
-export const CALCULATIONS: Calculations<CalculationName> = { ...MIXING, ...PRESERVATION }
+export const CALCULATIONS: Calculations<CalculationName> = {
+  ...EMULSIONS,
+  ...HLB_OF_ONE,
+  ...MICROBES,
+  ...MIXING,
+  ...OILS,
+  ...PRESERVATION,
+  ...PROFILE_DISTANCE,
+  ...SOAP,
+  ...SURFACTANTS,
+}
 
 /**
  * One textbook calculation with its steps.

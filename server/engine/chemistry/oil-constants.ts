@@ -1,33 +1,31 @@
-/** Fatty acids by short name: molar mass [g/mol], double bonds. `C18:1-OH` is ricinoleic acid. */
-function acidOf(name: string): { molar_mass: number; doubleBonds: number } | null {
-  const match = /^C(\d+):(\d+)/.exec(name)
-  if (!match) return null
-  const carbons = Number(match[1])
-  const doubleBonds = Number(match[2])
-  const hydroxyl = name.includes('-OH') ? 15.999 : 0
-  const molar_mass = carbons * 12.011 + (2 * carbons - 2 * doubleBonds) * 1.008 + 2 * 15.999 + hydroxyl
-  return { molar_mass, doubleBonds }
-}
+import { mustBeIn } from '#engine/units/must-be-in.ts'
+import { readFattyAcid } from './fatty-acid.ts'
 
-const IODINE_G_PER_MOL = 253.81
-const KOH_MG_PER_MOL = 56106
-const GLYCERYL_LESS_WATER_G_PER_MOL = 38.049 // C3H2: glycerol less three water
+export const IODINE_G_PER_MOL = 253.81
+export const KOH_MG_PER_MOL = 56106
+export const GLYCERYL_LESS_WATER_G_PER_MOL = 38.049 // C3H2: glycerol less three water
 
-interface Sums {
+/** What a profile adds up to, per so many grams of acids as its shares say. */
+export interface ProfileSums {
+  /** grams of acids with a readable name */
   share: number
   moles: number
   doubleBondMoles: number
+  /** grams of triglyceride that these acids make */
+  oilMass: number
 }
 
-function sumUp(shares: Readonly<Record<string, number>>): Sums {
-  const sums = { share: 0, moles: 0, doubleBondMoles: 0 }
+/** Sums over a profile: moles by molar mass of each acid, not by the mean mass. */
+export function sumsOfProfile(shares: Readonly<Record<string, number>>): ProfileSums {
+  const sums = { share: 0, moles: 0, doubleBondMoles: 0, oilMass: 0 }
   for (const [name, share] of Object.entries(shares)) {
-    const acid = acidOf(name)
+    const acid = readFattyAcid(name)
     if (!acid) continue
     sums.share += share
     sums.moles += share / acid.molar_mass
     sums.doubleBondMoles += (share / acid.molar_mass) * acid.doubleBonds
   }
+  sums.oilMass = sums.share + (sums.moles / 3) * GLYCERYL_LESS_WATER_G_PER_MOL
   return sums
 }
 
@@ -40,9 +38,8 @@ function sumUp(shares: Readonly<Record<string, number>>): Sums {
  * Holds for triglycerides, not for wax esters or hydrocarbons; ricinoleic acid reads about 3 low against Wijs.
  */
 export function iodineValue(shares: Readonly<Record<string, number>>): number | null {
-  const { share, moles, doubleBondMoles } = sumUp(shares)
+  const { moles, doubleBondMoles, oilMass } = sumsOfProfile(shares)
   if (moles === 0) return null
-  const oilMass = share + (moles / 3) * GLYCERYL_LESS_WATER_G_PER_MOL
   return (doubleBondMoles * IODINE_G_PER_MOL * 100) / oilMass
 }
 
@@ -54,10 +51,41 @@ export function iodineValue(shares: Readonly<Record<string, number>>): number | 
  * @returns       mg KOH per g of oil, or null when no acid is known
  */
 export function saponificationValue(shares: Readonly<Record<string, number>>): number | null {
-  const { share, moles } = sumUp(shares)
+  const { moles, oilMass } = sumsOfProfile(shares)
   if (moles === 0) return null
-  const oilMass = share + (moles / 3) * GLYCERYL_LESS_WATER_G_PER_MOL
   return (moles * KOH_MG_PER_MOL) / oilMass
+}
+
+/**
+ * Saponification value of a molecule with so many bonds that take up KOH (esters and acid groups).
+ *
+ *   SV = bonds · 56106 / M
+ *
+ * @param molar_mass  [g/mol], 50 to 5000
+ * @param bonds       ester bonds and acid groups per molecule [-], 0 for a hydrocarbon
+ * @returns           mg KOH per g
+ * @throws RangeError when an argument is out of range
+ *
+ * For wax esters, monoesters and free acids, which must not go through the relation for triglycerides.
+ */
+export function saponificationOfMolecule(molar_mass: number, bonds: number): number {
+  mustBeIn('molar_mass', molar_mass, 50, 5000)
+  mustBeIn('bonds', bonds, 0, 20)
+  return (bonds * KOH_MG_PER_MOL) / molar_mass
+}
+
+/**
+ * Iodine value of a molecule with so many double bonds: IV = bonds · 253.81 · 100 / M.
+ *
+ * @param molar_mass    [g/mol], 50 to 5000
+ * @param double_bonds  double bonds between carbons per molecule [-]
+ * @returns             g I2 per 100 g
+ * @throws RangeError when an argument is out of range
+ */
+export function iodineOfMolecule(molar_mass: number, double_bonds: number): number {
+  mustBeIn('molar_mass', molar_mass, 50, 5000)
+  mustBeIn('double_bonds', double_bonds, 0, 30)
+  return (double_bonds * IODINE_G_PER_MOL * 100) / molar_mass
 }
 
 /** Acids under this share are left out of a comparison unless the other oil has more of them. */
