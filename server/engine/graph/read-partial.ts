@@ -1,3 +1,4 @@
+import { beginningWith } from '#engine/knowledge/beginnings.ts'
 import { finderOf } from '#engine/knowledge/find-names.ts'
 import type { NameFinder } from '#engine/knowledge/find-names.ts'
 import { wordBag } from '#engine/knowledge/normal-name.ts'
@@ -14,27 +15,8 @@ const MADE = 'oil butter extract water wax cera juice powder starch gum flour re
 
 const MOST = 10
 
-function firstAt(sorted: readonly string[], text: string): number {
-  let low = 0
-  let high = sorted.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((sorted[middle] ?? '') < text) low = middle + 1
-    else high = middle
-  }
-  return low
-}
-
-/** Names that begin as typed. */
-function beginningWith(finder: NameFinder, text: string): string[] {
-  const out: string[] = []
-  for (let at = firstAt(finder.sorted, text); at < finder.sorted.length && out.length < 400; at++) {
-    const name = finder.sorted[at] ?? ''
-    if (!name.startsWith(text)) break
-    out.push(name)
-  }
-  return out
-}
+/** Beginnings with more names than this say nothing. */
+const MOST_BEGUN = 400
 
 const idsOf = (finder: NameFinder, names: readonly string[]): string[] => [
   ...new Set(names.flatMap((name) => (finder.byName.get(name) ?? []).map((hit) => hit.id))),
@@ -45,7 +27,7 @@ function completed(finder: NameFinder, key: string): string | null {
   const words = key.split(' ')
   const last = words.at(-1) ?? ''
   if (words.length < 2 || last.length < 4 || /\d/.test(last)) return null
-  const names = beginningWith(finder, key).filter((name) => name.split(' ').length === words.length)
+  const names = beginningWith(finder.sorted, key, MOST_BEGUN).filter((name) => name.split(' ').length === words.length)
   const ids = idsOf(finder, names)
   return ids.length === 1 ? (ids[0] ?? null) : null
 }
@@ -112,7 +94,8 @@ export function readPartial(world: World, key: string): Reading | null {
   const names = holding(finder, words)
   const part = withPart(world, finder, words, names)
   if (part !== null) return { kind: 'found', id: part, note: 'the plant part is taken from the only one in use' }
-  const begun = key.length >= 4 && words.length <= 2 ? beginningWith(finder, key) : []
+  const mayBreakOff = key.length >= 4 && (words.length <= 2 || names.length === 0)
+  const begun = mayBreakOff ? beginningWith(finder.sorted, key, MOST_BEGUN) : []
   const ids = varied(world, [...new Set([...idsOf(finder, names), ...idsOf(finder, begun)])])
   if (ids.length === 0) return null
   const why = 'holds the words typed; a word is missing'
