@@ -19,6 +19,9 @@ function saltOf({ subject, share_percent }: FormulaLine): number {
   return 0
 }
 
+/** Ions shield charges in water only; what is dry, or oil without water, carries no salt load [%]. */
+const WATER_THAT_DISSOLVES_PERCENT = 3
+
 function saltHits({ lines, rolesOf }: FormulaContext): Hit[] {
   return lines.flatMap((line) => {
     const word = wordOf(line.subject, 'electrolyte')
@@ -73,4 +76,5 @@ function divalentHits({ lines }: FormulaContext): Hit[] {
 }
 
 /** rule:electrolyte-load. Why, severity and worked cases: graph-data/rules/electrolyte-load.yaml */
-export const electrolyteLoad: Check = (context) => [...saltHits(context), ...divalentHits(context)]
+export const electrolyteLoad: Check = (context) =>
+  context.water_percent < WATER_THAT_DISSOLVES_PERCENT ? [] : [...saltHits(context), ...divalentHits(context)]

@@ -1,5 +1,6 @@
 import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import { short } from '#engine/units/round.ts'
+import type { FormulaLine } from '#engine/formula/context.ts'
 import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
@@ -81,12 +82,24 @@ export const smallChildren: Check = ({ lines, areas }) => {
 
 const SENSITIVE = ['eye', 'lip', 'intimate', 'under-3'] as const
 
+/** Cleansers of which washes for infants are made: diluted and rinsed off they are borne, as supplied they sting. */
+const MILD_WASHERS = ['betaine-surfactant', 'amphoacetate', 'alkyl-glucoside', 'acyl-amino-acid', 'sulfosuccinate']
+
+function isMildHere({ subject, share_percent }: FormulaLine, product: string): boolean {
+  const most_percent = Math.max(...subject.roles.map(({ level_percent }) => level_percent?.max ?? 0))
+  return (
+    product === 'rinse-off' && share_percent <= most_percent && MILD_WASHERS.some((one) => subject.classes.has(one))
+  )
+}
+
 /** rule:irritant-here */
 export const irritantHere: Check = ({ lines, areas, formula }) => {
   const where = SENSITIVE.filter((area) => areas?.includes(area))
-  return lines.flatMap(({ subject, share_percent }) => {
+  return lines.flatMap((line) => {
+    const { subject, share_percent } = line
     const sensitiser = subject.classes.has('known-sensitiser') && (formula.product === 'leave-on' || where.length > 0)
-    const irritant = (subject.classes.has('skin-irritant') || subject.classes.has('eye-irritant')) && where.length > 0
+    const stings = subject.classes.has('skin-irritant') || subject.classes.has('eye-irritant')
+    const irritant = stings && where.length > 0 && !isMildHere(line, formula.product)
     const strongScent = subject.allRoles.has('essential-oil') && share_percent > 2 && formula.product === 'leave-on'
     if (!sensitiser && !irritant && !strongScent) return []
     return [

@@ -1,0 +1,39 @@
+import { MIXTURE_POLYMERS, surfactantTotal } from '#engine/chemistry/mixtures/mixture.ts'
+import type { Mixture } from '#engine/chemistry/mixtures/mixture.ts'
+import { separationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
+import type { MixtureModel } from '#engine/chemistry/mixtures/separation-rate.ts'
+import { short } from '#engine/units/round.ts'
+
+/** Least thickener to surfactants, by weight, that was measured in some number. */
+const LEAST_LOAD = 1 / 15
+/** A change is worth naming when the rate falls by this much. */
+const WORTH = 0.15
+const MOST_NAMED = 2
+
+export const percent = (rate: number): string => `${Math.round(rate * 100)} %`
+
+/** Single changes inside the range of what was measured, each with its words. */
+function changesOf(mixture: Mixture): { words: string; changed: Mixture }[] {
+  const thickener_percent = surfactantTotal(mixture) * LEAST_LOAD
+  const less = { words: `with ${short(thickener_percent)} % thickener`, changed: { ...mixture, thickener_percent } }
+  return [
+    ...(thickener_percent < mixture.thickener_percent ? [less] : []),
+    ...MIXTURE_POLYMERS.filter((one) => one !== mixture.polymer).map((polymer) => ({
+      words: `with ${polymer} instead of ${mixture.polymer}`,
+      changed: { ...mixture, polymer },
+    })),
+  ]
+}
+
+/** Which single change lowers the rate most, by the same model; the best two in words. */
+export function mixtureRemedy(mixture: Mixture, model: MixtureModel): string {
+  const { rate } = separationRate(mixture, model)
+  const named = changesOf(mixture)
+    .map(({ words, changed }) => ({ words, rate: separationRate(changed, model).rate }))
+    .filter((one) => rate - one.rate >= WORTH)
+    .sort((a, b) => a.rate - b.rate || (a.words < b.words ? -1 : 1))
+    .slice(0, MOST_NAMED)
+    .map((one) => `${one.words} about ${percent(one.rate)}`)
+  const trial = 'Make 50 g, let it stand for a day at room temperature, and look against the light before a batch'
+  return named.length === 0 ? trial : `${trial}; by the same measurements ${named.join(', ')} separate`
+}
