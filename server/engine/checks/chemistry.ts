@@ -1,10 +1,7 @@
 import { matches } from '#engine/knowledge/selector.ts'
 import { numberOf, rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
-import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
-import { activeMatter } from '#engine/formula/totals.ts'
-import type { Subject } from '#engine/graph/subject.ts'
-import type { Claim } from '#engine/model/claim.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
 import { short } from '#engine/units/round.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
@@ -72,76 +69,6 @@ export const esterHydrolysis: Check = ({ lines, ph, water_percent }) => {
       because: [because('ester bond'), because(`pH ${short(ph)}`)],
       sources: ['practice'],
     }))
-}
-
-const KOH_PER_NAOH = 56.106 / 39.997
-
-/** KOH that 1 g binds [mg]: the saponification value of a fat, the acid value of a free fatty acid; undefined when not known. */
-function boundBy(subject: Subject): { mg: number; claim: Claim | undefined } | undefined {
-  const property = subject.classes.has('fatty-acid') ? 'acid_value' : 'saponification_value'
-  const stated = numberOf(subject, property)
-  if (stated !== undefined) return { mg: stated, claim: usedClaim(subject, property) }
-  const molar_mass = subject.classes.has('fatty-acid') ? numberOf(subject, 'molar_mass') : undefined
-  return molar_mass === undefined ? undefined : { mg: 56106 / molar_mass, claim: usedClaim(subject, 'molar_mass') }
-}
-
-/** What alkali turns into soap; hydrocarbons, silicones and waxes without acid are left alone. */
-const isFat = ({ subject }: FormulaLine): boolean =>
-  ['triglyceride', 'fatty-acid', 'wax-ester'].some((one) => subject.classes.has(one)) ||
-  subject.allRoles.has('carrier-oil') ||
-  subject.allRoles.has('butter')
-
-/** Alkali that the fats bind and alkali that is there, in g KOH per 100 g of formula. */
-export function lyeBalance(context: FormulaContext) {
-  const fats = context.lines.filter(isFat)
-  const unknown = fats.filter(({ subject }) => boundBy(subject) === undefined)
-  const bound_g = fats.reduce((sum, line) => sum + (line.share_percent * (boundBy(line.subject)?.mg ?? 0)) / 1000, 0)
-  const lyes = context.lines.filter(
-    ({ subject }) => subject.id === 'sodium-hydroxide' || subject.id === 'potassium-hydroxide',
-  )
-  const given_g = lyes.reduce(
-    (sum, line) => sum + activeMatter(line) * (line.subject.id === 'sodium-hydroxide' ? KOH_PER_NAOH : 1),
-    0,
-  )
-  return { fats, unknown, bound_g, given_g, superfat_percent: bound_g === 0 ? 0 : (1 - given_g / bound_g) * 100 }
-}
-
-const lyeUnknown = (fats: readonly FormulaLine[]): Hit => ({
-  severity: 'unknown',
-  about: fats.map(({ subject }) => subject.id).sort(),
-  message: `How much lye ${fats.map((line) => nameOf(line.subject)).join(', ')} binds is not known: whether free lye is left cannot be told`,
-  remedy:
-    'Take the saponification value from the data sheet and work the lye out before you mix anything; gloves and goggles',
-  because: fats.map((line) => because(`no saponification value of ${nameOf(line.subject)}`)),
-  sources: [],
-})
-
-/** rule:lye-balance. Free lye burns: here a computed fact stops the formula. */
-export const lyeBalanceRule: Check = (context) => {
-  // Beside an acid at skin pH the alkali is there for the acid.
-  const acid = context.ph !== null && context.ph < 8
-  if (acid || linesPlayingHere(context, 'lye').length === 0 || context.oil_percent < 10) return []
-  const { fats, unknown, superfat_percent } = lyeBalance(context)
-  if (unknown.length > 0) return [lyeUnknown(unknown)]
-  if (superfat_percent >= 0 && superfat_percent <= 15) return []
-  const claims = fats.flatMap(({ subject }) => boundBy(subject)?.claim ?? [])
-  return [
-    {
-      severity: superfat_percent < 0 ? 'stop' : 'warn',
-      about: fats.map(({ subject }) => subject.id).sort(),
-      message:
-        superfat_percent < 0
-          ? `The lye exceeds what these fats can bind by ${short(-superfat_percent)} %: the soap is caustic and burns skin and eyes`
-          : `The fats exceed the lye by ${short(superfat_percent)} %: the soap stays soft and turns rancid`,
-      remedy:
-        'Work the lye out anew for these fats (5 to 8 % superfat); gloves and goggles, lye into water and never water into lye',
-      because: [
-        ...claims.map((claim) => because('saponification value', claim)),
-        because(`superfat ${short(superfat_percent)} %`),
-      ],
-      sources: sourcesOf(...claims),
-    },
-  ]
 }
 
 /** Acids, acid polymers and fatty acids: what a base is there for. */

@@ -1,8 +1,10 @@
-import { numberOf, usedClaim } from '#engine/graph/subject.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
-import { short } from '#engine/units/round.ts'
+import type { Claim } from '#engine/model/claim.ts'
+import { rangeText } from '#engine/units/range.ts'
+import { roundTo, short } from '#engine/units/round.ts'
 import type { Check, Hit } from './check.ts'
+import { hlbSystem } from './hlb-balance.ts'
 import { because, nameOf, shareFact, sourcesOf } from './say.ts'
 
 /** From here on oil no longer hides in a gel or wash [%]. */
@@ -36,20 +38,17 @@ export const oilWithoutEmulsifier: Check = (context) => {
   ]
 }
 
-/** Share-weighted HLB of the emulsifiers whose HLB is known; blends are taken by their own figure. */
-export function hlbOfEmulsifiers(lines: readonly FormulaLine[]): { hlb: number; known: FormulaLine[] } | null {
-  const known = lines.filter(({ subject }) => numberOf(subject, 'hlb') !== undefined)
-  const total = known.reduce((sum, line) => sum + line.share_percent, 0)
-  if (total === 0) return null
-  const hlb = known.reduce((sum, line) => sum + line.share_percent * (numberOf(line.subject, 'hlb') ?? 0), 0) / total
-  return { hlb, known }
-}
-
 const OIL_IN_WATER_FROM_HLB = 7
 const WATER_IN_OIL_TO_HLB = 8
 
-const isComplete = (line: FormulaLine, role: string): boolean =>
-  line.subject.allRoles.has(role) && line.subject.classes.has('complete-emulsifier')
+/** HLB of nonionic emulsifiers that cannot make the wanted kind, whichever of the stated values holds. */
+function offBalance(context: FormulaContext): { hlb: string; claims: Claim[] } | null {
+  const system = hlbSystem(context)
+  if (!system?.span) return null
+  const { min, max } = system.span
+  const off = context.form === 'oil-in-water' ? max < OIL_IN_WATER_FROM_HLB : min > WATER_IN_OIL_TO_HLB
+  return off ? { hlb: rangeText({ min: roundTo(min, 1), max: roundTo(max, 1) }), claims: system.claims } : null
+}
 
 /** rule:emulsifier-of-wrong-kind: what is outside is decided by the emulsifiers, not by the wish. */
 export const emulsifierOfWrongKind: Check = (context) => {
@@ -64,22 +63,17 @@ export const emulsifierOfWrongKind: Check = (context) => {
       subject.allRoles.has('soap-emulsifier') ||
       subject.allRoles.has('cationic-conditioner'),
   )
-  const balance = hlbOfEmulsifiers(emulsifiers)
-  const complete = emulsifiers.some((line) => isComplete(line, wanted) || line.subject.classes.has('phospholipid'))
-  const offBalance =
-    balance !== null &&
-    !complete &&
-    (form === 'oil-in-water' ? balance.hlb < OIL_IN_WATER_FROM_HLB : balance.hlb > WATER_IN_OIL_TO_HLB)
+  const off = offBalance(context)
   const otherCarriers = linesPlayingHere(context, 'cationic-conditioner').length > 0
-  if (otherCarriers || (right.length > 0 && !offBalance)) return []
-  const claims = (balance?.known ?? []).flatMap(({ subject }) => usedClaim(subject, 'hlb') ?? [])
+  if (otherCarriers || (right.length > 0 && !off)) return []
+  const claims = off?.claims ?? []
   return [
     {
       about: emulsifiers.map(({ subject }) => subject.id).sort(),
       message:
         right.length === 0
           ? `None of the emulsifiers makes ${form === 'oil-in-water' ? 'an oil-in-water' : 'a water-in-oil'} emulsion alone (${emulsifiers.map((line) => nameOf(line.subject)).join(', ')})`
-          : `The emulsifiers together have an HLB of ${short(balance?.hlb ?? 0)}; ${form === 'oil-in-water' ? `oil in water needs about ${OIL_IN_WATER_FROM_HLB} and more` : `water in oil needs about ${WATER_IN_OIL_TO_HLB} at most`}`,
+          : `The emulsifiers together have an HLB of ${off?.hlb ?? '?'}; ${form === 'oil-in-water' ? `oil in water needs about ${OIL_IN_WATER_FROM_HLB} and more` : `water in oil needs about ${WATER_IN_OIL_TO_HLB} at most`}`,
       remedy: `Add ${form === 'oil-in-water' ? 'an oil-in-water' : 'a water-in-oil'} emulsifier`,
       because: [...emulsifiers.map(shareFact), ...claims.map((claim) => because('HLB', claim))],
       sources: sourcesOf(...claims, { source: 'practice' }),
@@ -87,7 +81,7 @@ export const emulsifierOfWrongKind: Check = (context) => {
   ]
 }
 
-/** rule:emulsifier-opposed: an oil-soluble water-in-oil emulsion does not bear much of a high-HLB emulsifier, and the other way round. */
+/** rule:emulsifier-too-little: each emulsifier fills its own least level; together they have to fill about one. */
 export const emulsifierTooLittle: Check = (context) => {
   const { form, oil_percent } = context
   if (form !== 'oil-in-water' && form !== 'water-in-oil') return []
@@ -129,39 +123,6 @@ export const conditionerWithoutBody: Check = (context) => {
       remedy: 'Add cetyl, cetearyl or stearyl alcohol, about two to three times the quat',
       because: [...quats.map(shareFact), because('no fatty alcohol, wax or thickener')],
       sources: ['practice'],
-    },
-  ]
-}
-
-/** Distance between the HLB of the pair and that of the oils from which it is worth a word. */
-const HLB_OFF = 3
-
-/** rule:hlb-off-balance. A note: required HLB values of one oil differ by units between sources. */
-export const hlbOffBalance: Check = (context) => {
-  if (context.form !== 'oil-in-water') return []
-  const emulsifiers = linesPlayingHere(context, 'emulsifier')
-  if (emulsifiers.some((line) => isComplete(line, 'oil-in-water-emulsifier'))) return []
-  const balance = hlbOfEmulsifiers(emulsifiers)
-  const oils = context.lines.filter(
-    ({ subject }) => numberOf(subject, 'required_hlb') !== undefined && !subject.allRoles.has('emulsifier'),
-  )
-  const total = oils.reduce((sum, line) => sum + line.share_percent, 0)
-  if (!balance || total < 0.5 * context.oil_percent) return []
-  const required =
-    oils.reduce((sum, line) => sum + line.share_percent * (numberOf(line.subject, 'required_hlb') ?? 0), 0) / total
-  if (Math.abs(balance.hlb - required) <= HLB_OFF) return []
-  const claims = [
-    ...balance.known.map((l) => usedClaim(l.subject, 'hlb')),
-    ...oils.map((l) => usedClaim(l.subject, 'required_hlb')),
-  ]
-  const found = claims.flatMap((claim) => claim ?? [])
-  return [
-    {
-      about: emulsifiers.map(({ subject }) => subject.id).sort(),
-      message: `The emulsifiers have an HLB of ${short(balance.hlb)}, the oils ask for about ${short(required)}`,
-      remedy: 'Shift the ratio of the high- and the low-HLB emulsifier',
-      because: found.map((claim) => because(claim.property === 'hlb' ? 'HLB' : 'required HLB', claim)),
-      sources: sourcesOf(...found),
     },
   ]
 }

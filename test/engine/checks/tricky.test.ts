@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { checkFormula } from '#engine/index.ts'
-import { lyeBalance } from '#engine/checks/chemistry.ts'
+import { lyeBalance } from '#engine/checks/lye-balance.ts'
 import { buildContext } from '#engine/formula/build-context.ts'
 import { findingsOf, makeFormula, realWorld } from '../../helpers.ts'
 
