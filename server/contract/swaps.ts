@@ -8,6 +8,14 @@ export const SwapsBody = closed({
   formula: Formula,
   missing: Type.Array(Id, { minItems: 1, maxItems: 3, uniqueItems: true }),
   wishes: Type.Optional(Wishes),
+  about: Type.Optional(
+    Type.Array(Id, {
+      minItems: 1,
+      maxItems: 5,
+      uniqueItems: true,
+      description: 'With one missing: how these would do, or why not',
+    }),
+  ),
   limit: Type.Optional(Type.Integer({ minimum: 1, maximum: 50 })),
 })
 export const swapsRoute = {

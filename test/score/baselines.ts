@@ -2,19 +2,8 @@ import { idOf } from '#engine/index.ts'
 import type { World } from '#engine/index.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Method } from './score-case.ts'
+import { random } from './statistics.ts'
 import type { SwapCase } from './swap-cases.ts'
-
-/** Seeded generator (mulberry32): numbers in [0, 1). */
-function random(seed: number): () => number {
-  let a = seed >>> 0
-  return () => {
-    a = (a + 0x6d2b79f5) >>> 0
-    let t = a
-    t = Math.imul(t ^ (t >>> 15), t | 1)
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
-  }
-}
 
 const seedOf = (text: string): number => [...text].reduce((sum, letter) => Math.imul(sum, 31) + letter.charCodeAt(0), 7)
 

@@ -42,9 +42,14 @@ export function scoreAnswers(one: SwapCase, answers: string[][], leaveOut: strin
 
 /** The engine itself. @param withAreas false: as a caller who does not say where the product is used */
 export const engine =
-  (withAreas: boolean): Method =>
+  (withAreas: boolean, weights: Readonly<Record<string, number>> = {}): Method =>
   (world, one) => {
-    const reply = findSwaps(world, { formula: formulaOf(one, withAreas), missing: [idOf(one.missing)], limit: 10 })
+    const reply = findSwaps(world, {
+      formula: formulaOf(one, withAreas),
+      missing: [idOf(one.missing)],
+      limit: 10,
+      wishes: { weights },
+    })
     return {
       answers: reply.swaps.map(({ lines }) => lines.map(({ ingredient }) => ingredient)),
       leaveOut: reply.leaveOut.verdict,

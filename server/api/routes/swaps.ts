@@ -26,7 +26,15 @@ export function swapRoutes(app: App, world: World): void {
       const formula = soundFormula(world, body.formula)
       const missing = missingLines(world, body.missing, formula)
       const wishes = body.wishes && { wishes: knownWishes(world, body.wishes) }
-      return findSwaps(world, { formula, missing, ...wishes, ...(body.limit !== undefined && { limit: body.limit }) })
+      const about = body.about?.map((id, index) => knownId(world, id, `/about/${index}`))
+      const { limit } = body
+      return findSwaps(world, {
+        formula,
+        missing,
+        ...wishes,
+        ...(about && { about }),
+        ...(limit !== undefined && { limit }),
+      })
     },
   })
   app.route({

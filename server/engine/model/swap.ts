@@ -13,6 +13,11 @@ export const Wishes = Type.Object(
     without: Type.Optional(Type.Array(Id, { maxItems: 200 })),
     hottest_c: Type.Optional(Type.Number({ minimum: -20, maximum: 250 })),
     keepPh: Type.Optional(Type.Boolean()),
+    alsoInventory: Type.Optional(
+      Type.Boolean({
+        description: 'Also propose names of which only functions and name are known; they rank last and are marked so',
+      }),
+    ),
     weights: Type.Optional(
       Type.Record(Type.String({ maxLength: 60 }), Type.Number({ minimum: 0, maximum: 10 }), {
         description:
@@ -127,6 +132,21 @@ export type Refusal = Static<typeof Refusal>
 export const LeaveOut = Type.Object({ verdict: oneOf('fine', 'workable', 'no'), why: Type.String() }, closed)
 export type LeaveOut = Static<typeof LeaveOut>
 
+/** An answer about one ingredient that a person named: how it does as a stand-in, or why it does not. */
+export const AboutOne = Type.Object(
+  {
+    ingredient: Id,
+    place: Type.Union([Type.Integer({ minimum: 1 }), Type.Null()], {
+      description: 'Place among the proposals; null: not among them',
+    }),
+    text: Type.String(),
+    swap: Type.Optional(Swap),
+    refusal: Type.Optional(Refusal),
+  },
+  closed,
+)
+export type AboutOne = Static<typeof AboutOne>
+
 export const SwapsReply = Type.Object(
   {
     outcome: oneOf('swaps', 'no-safe-swap', 'not-known'),
@@ -135,6 +155,7 @@ export const SwapsReply = Type.Object(
     swaps: Type.Array(Swap),
     refused: Type.Array(Refusal),
     leaveOut: LeaveOut,
+    about: Type.Optional(Type.Array(AboutOne)),
     giveUp: Type.Optional(
       Type.Array(
         Type.Object({ wishes: Type.Array(Type.String()), text: Type.String(), allows: Type.Array(Id) }, closed),

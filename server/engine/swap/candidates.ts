@@ -1,8 +1,10 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { holdsHere } from '#engine/formula/when.ts'
+import { nearestOfInventory } from '#engine/graph/inventory-players.ts'
 import { wordOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Must, NotFor, PlaysRole, StandsFor } from '#engine/model/records.ts'
+import type { Wishes } from '#engine/model/swap.ts'
 import type { Job } from './job.ts'
 import { likeness } from './similarity.ts'
 import type { Likeness, Moved } from './similarity.ts'
@@ -77,14 +79,14 @@ export function usualness(stand: Subject): number {
   return ((claim?.value ?? 1) - 1) / 4
 }
 
-function rate(job: Job, stand: Subject, context: FormulaContext, moved: Moved): Candidate {
+export function rate(job: Job, stand: Subject, context: FormulaContext, moved: Moved): Candidate {
   const { claim, distance } = nearestClaim(job, stand, context)
   const like = likeness(job.swap.criteria, job.missing, stand, context.world, moved)
   const stated = statedFor(job, stand, context)
   const role = distance === Infinity ? 0 : 1 / (1 + 0.6 * distance)
   const promise =
     WEIGHTS.likeness * like.total +
-    WEIGHTS.role * role +
+    WEIGHTS.role * (moved['role'] ?? 1) * role +
     WEIGHTS.usual * (moved['usual'] ?? 1) * usualness(stand) +
     statementWorth(stated)
   return {
@@ -99,23 +101,35 @@ function rate(job: Job, stand: Subject, context: FormulaContext, moved: Moved): 
   }
 }
 
+type Ranked = Pick<Wishes, 'weights'>
+
+const inOrder = (pool: Iterable<Subject>, job: Job, context: FormulaContext, { weights = {} }: Ranked): Candidate[] =>
+  [...pool]
+    .map((stand) => rate(job, stand, context, weights))
+    .sort((a, b) => b.promise - a.promise || (a.stand.id < b.stand.id ? -1 : 1))
+
 /** All that play the role sought (by traversal of the role tree) or say that they stand in; the best promise first. */
 export function candidatesFor(
   job: Job,
   context: FormulaContext,
   missing: ReadonlySet<string>,
-  moved: Moved = {},
+  wishes: Ranked = {},
 ): Candidate[] {
   const { world } = context
   const pool = new Set<Subject>([
     ...world.players(job.swap.scope),
     ...world.standInsFor(job.missing).map(({ stand }) => stand),
   ])
-  return [...pool]
-    .filter(
-      (stand) =>
-        !missing.has(stand.id) && !(missing.size > 1 && stand.madeOf.some((part) => missing.has(part.ingredient))),
-    )
-    .map((stand) => rate(job, stand, context, moved))
-    .sort((a, b) => b.promise - a.promise || (a.stand.id < b.stand.id ? -1 : 1))
+  const free = [...pool].filter(
+    (stand) =>
+      !missing.has(stand.id) && !(missing.size > 1 && stand.madeOf.some((part) => missing.has(part.ingredient))),
+  )
+  return inOrder(free, job, context, wishes)
 }
+
+/** So many names of the inventory are looked at when they are asked for. */
+const MOST_OF_INVENTORY = 60
+
+/** Names of which only functions and name are known, that play the role and share classes with the missing one. */
+export const inventoryCandidatesFor = (job: Job, context: FormulaContext, wishes: Ranked = {}): Candidate[] =>
+  inOrder(nearestOfInventory(context.world, job.missing, job.swap.scope, MOST_OF_INVENTORY), job, context, wishes)

@@ -6,8 +6,9 @@ import type { World } from '#engine/graph/world.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
 import { refusalOf, swapOf } from './propose.ts'
+import { aboutThese } from './about.ts'
 import type { Assessed, Before } from './assess.ts'
-import { candidatesFor } from './candidates.ts'
+import { candidatesFor, inventoryCandidatesFor } from './candidates.ts'
 import { giveUp } from './give-up.ts'
 import { hangsOn } from './hangs-on.ts'
 import { jobOf } from './job.ts'
@@ -23,6 +24,8 @@ export interface SwapQuestion {
   formula: Formula
   missing: readonly string[]
   wishes?: Wishes
+  /** how these would do, or why not; only with one missing */
+  about?: readonly string[]
   limit?: number
 }
 
@@ -93,6 +96,20 @@ function refusedByHanging(refusal: Refusal, { missing, role }: Job, hanging: str
   return { ...refusal, conflict: [finding], message: hanging }
 }
 
+const INVENTORY_SHOWN = 4
+/** Asked for on purpose; known by so little that none would pass the usual bar. */
+const LEAST_RANK_OF_INVENTORY = 0.2
+
+const ofInventory = (job: Job, before: Before, wishes: Wishes): Assessed[] =>
+  search(
+    job,
+    inventoryCandidatesFor(job, before.context, wishes),
+    before,
+    wishes,
+    INVENTORY_SHOWN,
+    LEAST_RANK_OF_INVENTORY,
+  ).offered
+
 /** Stand-ins for one missing ingredient. */
 function swapsForOne(
   world: World,
@@ -108,13 +125,14 @@ function swapsForOne(
     graphVersion: world.knowledge.version,
   }
   const hanging = hangsOn(before.context, job)
-  const candidates = candidatesFor(job, before.context, missing, wishes.weights)
+  const candidates = candidatesFor(job, before.context, missing, wishes)
   const { offered: ranked, refused } = search(job, candidates, before, wishes, limit + SPARE)
   const offered = inVariety(ranked, {
     world,
     subjectOf: ({ candidate }) => candidate.stand,
     rankOf: ({ rank }) => rank,
   }).slice(0, limit)
+  if (wishes.alsoInventory) offered.push(...ofInventory(job, before, wishes))
   if (hanging !== null) {
     const looksRight = [...offered, ...refused]
       .slice(0, limit)
@@ -163,7 +181,7 @@ export function findSwaps(world: World, question: SwapQuestion): SwapsReply {
       ? swapsForOne(world, only, before, asked, limit, ids)
       : jointSwaps({ jobs: known, before, wishes: asked, limit })
   const reply = ask(wishes)
-  if (reply.outcome !== 'no-safe-swap') return reply
-  const ways = giveUp(wishes, ask)
-  return ways.length > 0 ? { ...reply, giveUp: ways } : reply
+  const about = known.length === 1 && question.about ? aboutThese(question.about, only, before, wishes, reply) : []
+  const ways = reply.outcome === 'no-safe-swap' ? giveUp(wishes, ask) : []
+  return { ...reply, ...(about.length > 0 && { about }), ...(ways.length > 0 && { giveUp: ways }) }
 }

@@ -52,7 +52,7 @@ const MOST_TRIALS = 240
 function optionsFor(job: Job, { jobs, before, wishes }: JointQuestion): Option[] {
   const missing = new Set(jobs.map((one) => one.missing.id))
   const present = new Set(before.context.lines.map(({ subject }) => subject.id))
-  return candidatesFor(job, before.context, missing, wishes.weights)
+  return candidatesFor(job, before.context, missing, wishes)
     .flatMap((candidate) => {
       const dose = doseFor(job, candidate)
       const out =

@@ -34,6 +34,7 @@ export function search(
   before: Before,
   wishes: Wishes,
   wanted: number,
+  least = LEAST_RANK,
 ): Search {
   const offered: Assessed[] = []
   const refused: Assessed[] = []
@@ -42,7 +43,7 @@ export function search(
   let trials = 0
   for (const candidate of candidates) {
     const full = offered.length >= wanted && (offered[wanted - 1]?.rank ?? 0) >= candidate.promise
-    if (candidate.promise < LEAST_RANK || full || trials >= mostTrials) break
+    if (candidate.promise < least || full || trials >= mostTrials) break
     const unmet = wishUnmet(candidate.stand, wishes, inFormula)
     if (unmet !== null) {
       if (refused.length < MOST_REFUSED)
@@ -59,7 +60,7 @@ export function search(
     const assessed = assess(job, candidate, before, wishes)
     if (assessed.refusedBecause !== null) {
       if (refused.length < MOST_REFUSED) refused.push(assessed)
-    } else if (assessed.rank >= LEAST_RANK) {
+    } else if (assessed.rank >= least) {
       offered.push(assessed)
       offered.sort((a, b) => b.rank - a.rank || (a.candidate.stand.id < b.candidate.stand.id ? -1 : 1))
     }
