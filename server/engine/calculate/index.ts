@@ -1,6 +1,7 @@
 import type { World } from '#engine/graph/world.ts'
 import type { Worked } from '#engine/model/calculation.ts'
 import type { CalculationInput, CalculationName } from '#engine/model/inputs/index.ts'
+import { ACIDS } from './acids.ts'
 import type { Calculations } from './calculation.ts'
 import { EMULSIONS } from './emulsions.ts'
 import { HLB_OF_ONE } from './hlb-of-one.ts'
@@ -14,6 +15,7 @@ import { SURFACTANTS } from './surfactants.ts'
 
 /** All calculations by name; the type demands one for every input schema. */
 export const CALCULATIONS: Calculations<CalculationName> = {
+  ...ACIDS,
   ...EMULSIONS,
   ...HLB_OF_ONE,
   ...MICROBES,

@@ -1,3 +1,4 @@
+import type { Additive } from '#engine/chemistry/ph/dose-to.ts'
 import { logConstantAt } from '#engine/chemistry/ph/log-constant-at.ts'
 import type { LogConstant } from '#engine/chemistry/ph/log-constant-at.ts'
 import type { AcidSystem, Ion } from '#engine/chemistry/ph/mixture.ts'
@@ -131,4 +132,10 @@ export const systemOf = ({ charge, steps, apparent }: Acid, mol_per_l: number, t
   pkas: steps.map((step) => logConstantAt(step, temp_c)),
   ...(apparent && { apparent }),
   mol_per_l,
+})
+
+/** One mole of a compound at a temperature, as an addition to a mixture. */
+export const additiveOf = ({ acids, ions }: AcidCompound, temp_c: number): Additive => ({
+  systems: acids.map(({ acid, per_mol }) => systemOf(acid, per_mol, temp_c)),
+  ions,
 })

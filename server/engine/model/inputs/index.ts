@@ -1,4 +1,5 @@
 import type { Static } from 'typebox'
+import { ACIDS_INPUTS } from './acids.ts'
 import { EMULSION_INPUTS } from './emulsions.ts'
 import { MICROBE_INPUTS } from './microbes.ts'
 import { MIXING_INPUTS } from './mixing.ts'
@@ -8,6 +9,7 @@ import { SURFACTANT_INPUTS } from './surfactants.ts'
 
 /** Schema of the input of every calculation, by name; one file a topic. */
 export const CALCULATION_INPUTS = {
+  ...ACIDS_INPUTS,
   ...EMULSION_INPUTS,
   ...MICROBE_INPUTS,
   ...MIXING_INPUTS,
