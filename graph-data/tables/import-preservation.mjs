@@ -97,8 +97,28 @@ function micRow(row) {
     printed: joined(row.value, row.value_high).replace('; ', ' to ') + (row.unit ? ` ${row.unit}` : ''),
   }
 }
+/** The second pH of the same printed table; it stands among the worked examples only. */
+const { examples } = JSON.parse(readFileSync(join(folder, 'preservation/worked-examples.json'), 'utf8'))
+const atHigherPh = examples.find(({ id }) => id === 'pres-029')
+const anderson = {
+  id: 'mic-d01',
+  agent: 'Benzoic Acid',
+  organism: 'Aspergillus niger',
+  strain: '',
+  endpoint: 'FC50 (half of inocula inhibited)',
+  medium: '',
+  ph: '5.2',
+  value: String(atHigherPh.inputs['fc50_pH5.2']),
+  value_high: '',
+  unit: '% w/v',
+  qualifier: '=',
+  source_id: 'ANDERSON1967',
+  locator: 'Table IV',
+  access: atHigherPh.access,
+  note: '',
+}
 const MIC = ['organism', 'group', 'medium', 'typical', 'ph_min', 'ph_max', 'emulsifier', 'printed']
-writeTsv(join(here, 'mic.tsv'), [...CLAIM, ...SEEN, ...MIC], read('mic.csv').map(micRow))
+writeTsv(join(here, 'mic.tsv'), [...CLAIM, ...SEEN, ...MIC], [...read('mic.csv'), anderson].map(micRow))
 
 // ---- partition, acid constants, solubility ----------------------------------------------------------------------
 
@@ -249,10 +269,24 @@ const PAIRS = {
   'bin-017': [METHYL, ...LESS.slice(0, 2)].map((who) => ({ ...who, surfactant: 'class:ethoxylate', outcome: 'partly lost', level_min: '20' })),
   'bin-019': [{ agent: 'CHLOROXYLENOL', applies_to: 'chloroxylenol', surfactant: 'ceteareth-20', outcome: 'partly lost' }],
   'bin-020': [{ agent: 'P-CHLORO-M-CRESOL', applies_to: 'p-chloro-m-cresol', surfactant: 'class:ethoxylate', outcome: 'partly lost' }],
+  'bin-d01': [{ agent: 'SORBIC ACID', applies_to: 'sorbic-acid', surfactant: 'class:ethoxylate', outcome: 'less affected' }],
   'bin-021': [{ agent: 'BENZYL ALCOHOL', applies_to: 'benzyl-alcohol', surfactant: 'polysorbate-80', outcome: 'less affected' }],
 }
 
-const bindingRows = read('binding.csv').flatMap((row) =>
+/** What the record of sorbic acid quotes from its handbook page. */
+const handbook = {
+  id: 'bin-d01',
+  macromolecule: 'ethoxylated surfactants',
+  quantity: 'rank',
+  value: 'some loss, less than other preservatives',
+  unit: '',
+  concentration: '',
+  source_id: 'HPE_SA',
+  locator: 'drugsdose.com/sorbic-acid',
+  access: 'secondary',
+  note: '',
+}
+const bindingRows = [...read('binding.csv'), handbook].flatMap((row) =>
   (PAIRS[row.id] ?? []).map((pair, index) => ({
     id: index === 0 ? row.id : `${row.id}-${index + 1}`,
     ...pair,

@@ -1,12 +1,16 @@
 import { matches } from '#engine/knowledge/selector.ts'
+import { lossesTo } from '#engine/preservation/losses.ts'
 import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
-/** rule:inactivated. What a neighbour takes away from a preservative or another ingredient; a note, since how much is not computed here. */
-export const inactivated: Check = ({ lines }) =>
-  lines.flatMap((line) =>
+/**
+ * rule:inactivated. What a neighbour takes away from a preservative or another ingredient. A note; a warning where the
+ * pair is known in numbers or by a test and most of the agent is gone.
+ */
+export const inactivated: Check = (context) =>
+  context.lines.flatMap((line) =>
     line.subject.inactivatedBy.flatMap((relation) => {
-      const takers = lines.filter(
+      const takers = context.lines.filter(
         (other) =>
           other.subject.id !== line.subject.id &&
           other.share_percent >= (relation.min_percent ?? 0.5) &&
@@ -14,13 +18,21 @@ export const inactivated: Check = ({ lines }) =>
       )
       const [taker] = takers
       if (!taker) return []
+      const losses = lossesTo(context, line.subject, taker.subject)
+      const numbers = losses.map(({ text }) => text)
+      const says = [...(relation.says ? [relation.says] : []), ...numbers].join('; ')
       return [
         {
+          ...(losses.some(({ large }) => large) && { severity: 'warn' as const }),
           about: [line.subject.id, taker.subject.id].sort(),
-          message: `${nameOf(taker.subject)} takes away part of ${nameOf(line.subject)}${relation.says ? `: ${relation.says}` : ''}`,
+          message: `${nameOf(taker.subject)} takes away part of ${nameOf(line.subject)}${says ? `: ${says}` : ''}`,
           remedy: 'Count on less of it at work; a challenge test decides',
-          because: [because(relation.says || 'is inactivated by it'), because(`${nameOf(taker.subject)} is present`)],
-          sources: sourcesOf(relation),
+          because: [
+            because(relation.says || 'is inactivated by it'),
+            because(`${nameOf(taker.subject)} is present`),
+            ...losses.flatMap((loss) => loss.because),
+          ],
+          sources: [...new Set([...sourcesOf(relation), ...losses.flatMap(({ sources }) => sources)])].sort(),
         },
       ]
     }),

@@ -1,0 +1,34 @@
+import type { Claim } from '#engine/model/claim.ts'
+import type { FormulaLine } from './context.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { Because } from '#engine/model/finding.ts'
+import { readableName } from '#engine/units/readable-name.ts'
+import type { Static } from 'typebox'
+
+type Reason = Static<typeof Because>
+
+/** Name for people: the INCI name in sentence case. Records do not change, so each is worked out once. */
+export function nameOf(subject: Subject): string {
+  const known = names.get(subject)
+  if (known !== undefined) return known
+  const name = readableName(subject.inci)
+  names.set(subject, name)
+  return name
+}
+
+const names = new WeakMap<Subject, string>()
+
+/** A claim as a reason that can be opened. */
+export const because = (fact: string, claim?: Pick<Claim, 'id'>): Reason => ({
+  fact,
+  ...(claim && { claim: claim.id }),
+})
+
+/** A share as a reason. */
+export const shareFact = (line: FormulaLine): Reason => ({
+  fact: `${nameOf(line.subject)} is in at ${Number(line.share_percent.toPrecision(3))} %`,
+})
+
+/** Sources that a person can look up; practice and memory are said in words, not listed. */
+export const sourcesOf = (...provenances: { source: string }[]): string[] =>
+  [...new Set(provenances.flatMap((one) => one.source.split(/\s*;\s*/)))].sort()

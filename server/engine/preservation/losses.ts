@@ -1,0 +1,101 @@
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { nameOf } from '#engine/formula/say.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { Taker } from './micelles.ts'
+import type { SubstanceState } from './substance.ts'
+import { shareText, spanText } from './texts.ts'
+import { cite, listed, seenAs } from './told.ts'
+import type { Told } from './told.ts'
+import { preservingWork } from './work.ts'
+import { phasesOf } from './phases.ts'
+
+/** Share of the total that one surfactant holds in its micelles [%], where the constant of the pair is known. */
+export function micelleShare({ free, takers }: SubstanceState, { total_to_free }: Taker): number | null {
+  if (!free || total_to_free === undefined) return null
+  const all = takers.reduce((sum, { total_to_free: one = 1 }) => sum + one - 1, 0)
+  return all === 0 ? 0 : (free.taken.micelles * (total_to_free - 1)) / all
+}
+
+export interface Loss {
+  text: string
+  because: Told['because']
+  sources: string[]
+  /** more than half of it, or a test of the pair that ended in a loss */
+  large: boolean
+}
+
+const HALF_PERCENT = 50
+
+const OUTCOME: Record<string, string> = {
+  lost: 'a test of the pair ended in full loss',
+  'partly lost': 'a test of the pair ended in partial loss',
+  'less affected': 'tests found it less affected than parabens',
+  kept: 'a test of the pair at this level found no loss',
+}
+
+/** What is known in numbers of one surfactant taking one substance; null where nothing is. */
+export function lossOf(state: SubstanceState, taker: Taker): Loss | null {
+  const share = micelleShare(state, taker)
+  const { outcome, rows } = taker
+  if (share === null && outcome === undefined) return null
+  const name = nameOf(state.subject)
+  const texts = [
+    ...(share === null ? [] : [`about ${shareText(share / 100)} of the ${name} sits in its micelles`]),
+    ...(outcome === undefined ? [] : [OUTCOME[outcome] ?? outcome]),
+  ]
+  return {
+    text: texts.join('; '),
+    because: rows.map((row) =>
+      cite(
+        row.binding_per_percent === null
+          ? `${OUTCOME[row.outcome ?? ''] ?? 'tested'} (${row.source}, ${row.locator}${seenAs(row)})`
+          : `total over free grows by ${row.binding_per_percent} for each % (${row.source}, ${row.locator}${seenAs(row)})`,
+        row,
+      ),
+    ),
+    sources: listed(rows),
+    large: (share ?? 0) >= HALF_PERCENT || outcome === 'lost',
+  }
+}
+
+/** Losses of an ingredient (or of the preserving parts of it) to one surfactant of the formula. */
+export function lossesTo(context: FormulaContext, agent: Subject, taker: Subject): Loss[] {
+  const here = preservingWork(context).find(({ subject }) => subject.id === agent.id)
+  return (here?.substances ?? []).flatMap((state) => {
+    const found = state.takers.find(({ surfactant }) => surfactant.id === taker.id)
+    const loss = found && lossOf(state, found)
+    return loss ? [loss] : []
+  })
+}
+
+function drawn(agent: Subject, state: SubstanceState, context: FormulaContext): Told[] {
+  const { free, ratio } = state
+  if (!free || !ratio || free.taken.oil < HALF_PERCENT) return []
+  const { oils, oil_to_water } = phasesOf(context)
+  const [most] = [...oils].sort((a, b) => b.percent - a.percent || (a.subject.id < b.subject.id ? -1 : 1))
+  const name = nameOf(state.subject)
+  const between =
+    ratio.min === ratio.max
+      ? `${ratio.min.toPrecision(2)}`
+      : `${ratio.min.toPrecision(2)} to ${ratio.max.toPrecision(2)}`
+  return [
+    {
+      about: [...new Set([agent.id, ...(most ? [most.subject.id] : [])])].sort(),
+      message: `About ${shareText(free.taken.oil / 100)} of the ${name} is drawn into the oil; ${spanText(free.free_percent)} of the water phase stays free`,
+      remedy:
+        'Count on what stays in the water: less or another oil, or an agent that keeps to the water; a challenge test decides',
+      because: [
+        { fact: `oil over water ${between}${ratio.rough ? ', worked out from log P' : ''}` },
+        { fact: `${oil_to_water.toPrecision(2)} parts of oil for one of water phase` },
+        ...ratio.cited.map((row) => cite(`${row.source}, ${row.locator || 'no locator'}${seenAs(row)}`, row)),
+      ],
+      sources: listed(ratio.cited),
+    },
+  ]
+}
+
+/** Agents of which more than half goes into the oil. */
+export const drawnIntoOil = (context: FormulaContext): Told[] =>
+  preservingWork(context)
+    .filter(({ joined }) => !joined)
+    .flatMap(({ subject, substances }) => substances.flatMap((state) => drawn(subject, state, context)))

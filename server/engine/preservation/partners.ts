@@ -1,0 +1,60 @@
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { nameOf } from '#engine/formula/say.ts'
+import { numberOf, usedClaim } from '#engine/graph/subject.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { World } from '#engine/graph/world.ts'
+import { isUnproven } from './agents.ts'
+import { list } from './texts.ts'
+import type { Group } from './tables.ts'
+import { windowPosition } from './window.ts'
+
+/** Families as a maker knows them; the first that an agent belongs to names it. */
+const FAMILIES: readonly [string, string][] = [
+  ['paraben', 'a paraben'],
+  ['organic-acid', 'an organic acid'],
+  ['aromatic-alcohol', 'an aromatic alcohol'],
+  ['cationic-biocide', 'a cationic preservative'],
+  ['booster-only', 'a booster'],
+]
+
+/** Rare agents and well-known sensitisers are no advice. */
+const LEAST_USUAL = 3
+
+const memo = new WeakMap<World, readonly Subject[]>()
+
+function advisable(world: World): readonly Subject[] {
+  const known = memo.get(world)
+  if (known) return known
+  const found = world
+    .players('preservative')
+    .filter(
+      (agent) =>
+        agent.madeOf.length === 0 &&
+        !isUnproven(agent) &&
+        !agent.classes.has('known-sensitiser') &&
+        (numberOf(agent, 'usual') ?? 0) >= LEAST_USUAL,
+    )
+    .sort((a, b) => (numberOf(b, 'usual') ?? 0) - (numberOf(a, 'usual') ?? 0) || (a.id < b.id ? -1 : 1))
+  memo.set(world, found)
+  return found
+}
+
+/** Only what is strong where it is needed and works at this pH; boosters and blends are left out. */
+function fits(agent: Subject, groups: readonly Group[], ph: number | null): boolean {
+  const spectrum = usedClaim(agent, 'spectrum')?.spectrum
+  if (!spectrum || groups.some((group) => spectrum[group] !== 'strong')) return false
+  const position = windowPosition(agent, ph)
+  return position === 'inside' || (position === 'not-known' && ph === null)
+}
+
+/** Families of partners that cover these groups at the pH of the formula, each with its most usual member; '' if none. */
+export function partnersFor(context: FormulaContext, groups: readonly Group[]): string {
+  const here = new Set(context.lines.map(({ subject }) => subject.id))
+  const named = new Map<string, string>()
+  for (const agent of advisable(context.world)) {
+    if (here.has(agent.id) || !fits(agent, groups, context.ph)) continue
+    const family = FAMILIES.find(([one]) => agent.classes.has(one))
+    if (family && !named.has(family[1])) named.set(family[1], nameOf(agent))
+  }
+  return list([...named].slice(0, 3).map(([family, name]) => `${family} such as ${name.toLowerCase()}`))
+}

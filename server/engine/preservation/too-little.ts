@@ -1,0 +1,55 @@
+import type { FormulaContext } from '#engine/formula/context.ts'
+import { nameOf } from '#engine/formula/say.ts'
+import { sharePlaying } from '#engine/formula/totals.ts'
+import { short } from '#engine/units/round.ts'
+import { list } from './texts.ts'
+import type { Told } from './told.ts'
+import { preservingDose, preservingWork } from './work.ts'
+import type { Work } from './work.ts'
+
+const WATER_THAT_SPOILS_PERCENT = 5
+
+/** Why a formula with water may do without a preservative, or null. Each is a hurdle of its own, said in words. */
+export function hurdleWithoutPreservative(context: FormulaContext): string | null {
+  const alcohol_percent = sharePlaying(context.lines, 'alcohol-solvent')
+  const humectant_percent = sharePlaying(context.lines, 'humectant')
+  const wet_percent = context.water_percent + humectant_percent
+  if (alcohol_percent >= 20) return `${short(alcohol_percent)} % alcohol`
+  if (context.ph !== null && context.ph >= 9.5) return `pH ${short(context.ph)}`
+  if (wet_percent > 0 && humectant_percent / wet_percent > 0.6) return 'little free water beside the humectants'
+  if (context.form === 'bar' && context.water_percent < 30) return 'a solid bar with little free water'
+  return null
+}
+
+/** Water that germs can grow in, and no hurdle that keeps them down by itself. */
+export const mustBePreserved = (context: FormulaContext): boolean =>
+  context.water_percent >= WATER_THAT_SPOILS_PERCENT && hurdleWithoutPreservative(context) === null
+
+export const ENOUGH_DOSE = 0.45
+
+/** An agent that is dosed well and does not come to work. */
+const isIdle = ({ nominal, effect }: Work): boolean => nominal >= ENOUGH_DOSE && effect.most < nominal / 2
+
+/** Nothing that preserves, or less of it at work than a preserved product needs. */
+export function tooLittle(context: FormulaContext): Told[] {
+  if (!mustBePreserved(context)) return []
+  const work = preservingWork(context)
+  const dose = preservingDose(work)
+  if (dose >= ENOUGH_DOSE) return []
+  const named = work.map(({ subject }) => nameOf(subject))
+  const idle = work.filter(isIdle).map(({ subject }) => nameOf(subject))
+  const water = `${short(context.water_percent)} % water`
+  const how = idle.length > 0 ? `${list(idle)}: dosed, but not at work here` : list(named)
+  return [
+    {
+      about: work.map(({ subject }) => subject.id).sort(),
+      message:
+        named.length === 0
+          ? `${water} and nothing that preserves it`
+          : `${water} and too little that preserves it (${how})`,
+      remedy: 'Add a preservative system at its own dose and inside its pH window, and have a challenge test made',
+      because: [{ fact: `water phase ${water}` }, { fact: `preserving dose at work ${short(dose)} of a full one` }],
+      sources: ['practice'],
+    },
+  ]
+}
