@@ -22,7 +22,7 @@ export interface BenchAnswers {
 }
 
 /** All that the server has to say about the bench: names, check, stand-ins. */
-export function useBenchAnswers(bench: Bench): BenchAnswers {
+export function useBenchAnswers(bench: Bench, about: string | null = null): BenchAnswers {
   const names = useResolve(bench.lines.filter(({ kind }) => kind === 'ingredient').map(({ name }) => name))
   const onShelf = useResolve(bench.wishes.onlyShelf ? shelfNames(bench.wishes.shelf) : [])
   const standings = useMemo(
@@ -44,7 +44,7 @@ export function useBenchAnswers(bench: Bench): BenchAnswers {
     lacking: 'lacking' in asked ? asked.lacking : null,
     aside_percent: 'formula' in asked ? asked.aside_percent : 0,
     check: useCheck(formula),
-    swaps: useSwaps(swapsBody(formula, ids, bench.wishes, shelf)),
+    swaps: useSwaps(swapsBody(formula, ids, bench.wishes, shelf, about)),
     shelf,
     missing,
   }

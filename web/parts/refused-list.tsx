@@ -1,6 +1,7 @@
 import type { Refusal } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
 import { Findings } from './findings.tsx'
+import { WouldWork } from './would-work.tsx'
 
 interface Props {
   refused: readonly Refusal[]
@@ -17,13 +18,14 @@ export function RefusedList({ refused, labelOf }: Props) {
       </summary>
       <p>{text.swaps.refusedMore}</p>
       <ul>
-        {refused.map(({ lines, message, conflict }) => {
+        {refused.map(({ lines, message, conflict, wouldWork }) => {
           const names = lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')
           return (
             <li key={names}>
               <strong>{names}</strong>
               {conflict.every((finding) => finding.message !== message) && <p>{message}</p>}
               <Findings findings={conflict} fold={false} />
+              {wouldWork && <WouldWork ways={wouldWork} />}
             </li>
           )
         })}

@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import type { Finding } from '#web/client/use-check.ts'
 import type { Swap } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
+import { Companions } from './companions.tsx'
 import { Findings } from './findings.tsx'
 import { isPlain, SwapChanges } from './swap-changes.tsx'
 import { SwapDetail } from './swap-detail.tsx'
@@ -13,7 +14,9 @@ interface Props {
   /** several lines are missing: say which of them it replaces */
   isOneOfSeveral: boolean
   labelOf: (id: string) => string
-  onUse?: () => void
+  onUse?: (formula: NonNullable<Swap['formula']>, name: string) => void
+  weights?: Readonly<Record<string, number>>
+  onWeight?: (criterion: string, factor: number) => void
 }
 
 const sameAs = (a: Finding) => (b: Finding) =>
@@ -31,9 +34,10 @@ function NewFindings({ swap, before }: Pick<Props, 'swap' | 'before'>) {
 }
 
 /** One stand-in: what, how much, why, what else changes, and how sure. */
-export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse }: Props) {
-  const { grade, lines, replaces, why } = swap
+export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse, weights, onWeight }: Props) {
+  const { grade, lines, replaces, why, formula, companions } = swap
   const names = lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')
+  const useWith: Props['onUse'] = (whole, name) => onUse?.(whole, `${names} + ${name}`)
   return (
     <article className="swap" data-grade={grade}>
       <header>
@@ -52,14 +56,20 @@ export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse }: Props
         {isOneOfSeveral && <p className="remark">{text.swaps.insteadOf(replaces.map(labelOf).join(', '))}</p>}
       </header>
       <p>{why}</p>
-      {onUse && (
-        <button type="button" className="main" aria-label={text.swaps.useOf(names)} onClick={onUse}>
+      {onUse && formula && (
+        <button
+          type="button"
+          className="main"
+          aria-label={text.swaps.useOf(names)}
+          onClick={() => onUse(formula, names)}
+        >
           {text.swaps.use}
         </button>
       )}
       <SwapChanges changes={swap.changes.filter((change) => !isPlain(change))} title={text.swaps.changes} />
+      <Companions companions={companions} labelOf={labelOf} {...(onUse && { onUse: useWith })} />
       {swap.formula && <NewFindings swap={swap} before={before} />}
-      <SwapDetail swap={swap} labelOf={labelOf} />
+      <SwapDetail swap={swap} labelOf={labelOf} {...(weights && { weights })} {...(onWeight && { onWeight })} />
     </article>
   )
 }

@@ -16,11 +16,21 @@ interface Props {
   known: ReadonlyMap<string, string>
   /** words on the stand-in taken last */
   taken: string
-  onUse: (swap: Swap, name: string) => void
+  onUse: (formula: NonNullable<Swap['formula']>, name: string) => void
+  weights: Readonly<Record<string, number>>
+  onWeight: (criterion: string, factor: number) => void
   children: ReactNode
 }
 
-function Answer({ swaps, before, known, onUse, missing }: Omit<Props, 'children' | 'canAsk' | 'taken'>) {
+function Answer({
+  swaps,
+  before,
+  known,
+  onUse,
+  missing,
+  weights,
+  onWeight,
+}: Omit<Props, 'children' | 'canAsk' | 'taken'>) {
   if (swaps.state === 'failed') return <Failed failure={swaps} />
   if (swaps.state !== 'ready') return <Loading>{text.swaps.loading}</Loading>
   return (
@@ -32,6 +42,8 @@ function Answer({ swaps, before, known, onUse, missing }: Omit<Props, 'children'
           reply={swaps.data}
           before={before}
           known={known}
+          weights={weights}
+          onWeight={onWeight}
           {...(!swaps.old && { onUse })}
         />
       </div>

@@ -4,14 +4,18 @@ import { useLabels } from '#web/client/use-labels.ts'
 import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
 import { idsIn } from '#web/state/swaps-body.ts'
 import { text } from '#web/text/en.ts'
+import { GiveUp } from './give-up.tsx'
 import { RefusedList } from './refused-list.tsx'
 import { SwapCard } from './swap-card.tsx'
+import { WhyNotAnswer } from './why-not.tsx'
 
 interface Props {
   reply: SwapsReply
   before: readonly Finding[]
   known: ReadonlyMap<string, string>
-  onUse?: (swap: Swap, name: string) => void
+  onUse?: (formula: NonNullable<Swap['formula']>, name: string) => void
+  weights?: Readonly<Record<string, number>>
+  onWeight?: (criterion: string, factor: number) => void
 }
 
 const AT_FIRST = 4
@@ -31,14 +35,16 @@ function Outcome({ reply }: { reply: SwapsReply }) {
 }
 
 /** The whole answer: outcome, stand-ins in order, refused ones, and whether the line can be left out. */
-export function SwapsReplyView({ reply, before, known, onUse }: Props) {
+export function SwapsReplyView({ reply, before, known, onUse, weights, onWeight }: Props) {
   const [shown, setShown] = useState(AT_FIRST)
   const labelOf = useLabels(idsIn(reply), known)
   const { swaps, refused, leaveOut } = reply
   const toCheck = [...new Set(swaps.flatMap((swap) => swap.toCheck ?? []))]
   return (
     <div className="swaps">
+      {reply.about && <WhyNotAnswer about={reply.about} labelOf={labelOf} />}
       <Outcome reply={reply} />
+      {reply.giveUp && <GiveUp ways={reply.giveUp} labelOf={labelOf} />}
       {toCheck.length > 0 && (
         <>
           <p>{text.swaps.toCheck}:</p>
@@ -57,10 +63,9 @@ export function SwapsReplyView({ reply, before, known, onUse }: Props) {
             before={before}
             isOneOfSeveral={reply.roles.length > 1}
             labelOf={labelOf}
-            {...(onUse &&
-              swap.formula && {
-                onUse: () => onUse(swap, swap.lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')),
-              })}
+            {...(onUse && { onUse })}
+            {...(weights && { weights })}
+            {...(onWeight && { onWeight })}
           />
         ))}
       </div>

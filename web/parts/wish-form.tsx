@@ -36,11 +36,11 @@ function ShelfField({ wishes, shelf, change }: Props) {
 
 /** What the stand-in should be, beside that it works. */
 export function WishForm({ wishes, shelf, change }: Props) {
-  const tick = (key: 'cold' | 'keepPh' | 'onlyShelf', label: string) => (
+  const tick = (key: 'cold' | 'keepPh' | 'onlyShelf' | 'alsoInventory', label: string) => (
     <label className="tick">
       <input
         type="checkbox"
-        checked={wishes[key]}
+        checked={wishes[key] ?? false}
         onChange={(event) => change((bench) => setWishes(bench, { [key]: event.target.checked }))}
       />
       {label}
@@ -63,6 +63,7 @@ export function WishForm({ wishes, shelf, change }: Props) {
         {tick('cold', text.wishes.cold)}
         {tick('keepPh', text.wishes.keepPh)}
         {tick('onlyShelf', text.wishes.onlyShelf)}
+        {tick('alsoInventory', text.swaps.inventory)}
       </div>
       {wishes.onlyShelf && <ShelfField wishes={wishes} shelf={shelf} change={change} />}
     </details>

@@ -1,6 +1,8 @@
 import { useState } from 'react'
 import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
 import type { Swap } from '#web/client/use-swaps.ts'
+import { useWhyNot } from '#web/client/use-why-not.ts'
+import { setWeight } from '#web/state/edit.ts'
 import { benchFromText } from '#web/state/from-text.ts'
 import { takeFormula } from '#web/state/to-formula.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
@@ -14,13 +16,16 @@ import { RecipeCard } from './recipe-card.tsx'
 import { SettingsForm } from './settings-form.tsx'
 import { SwapsPanel } from './swaps-panel.tsx'
 import { Tools } from './tools.tsx'
+import { WhyNotForm } from './why-not.tsx'
 import { Verdict } from './verdict.tsx'
 import { WishForm } from './wish-form.tsx'
 
 /** The bench with a recipe on it. */
 export function WorkBench({ store }: { store: BenchStore }) {
   const { bench, change } = store
-  const { standings, idOf, lacking, aside_percent, check, swaps, shelf, missing } = useBenchAnswers(bench)
+  const [other, setOther] = useState('')
+  const whyNot = useWhyNot(other)
+  const { standings, idOf, lacking, aside_percent, check, swaps, shelf, missing } = useBenchAnswers(bench, whyNot.id)
   const [taken, setTaken] = useState('')
   const reply = lacking === null && check.state === 'ready' ? check.data : null
   const known = new Map(reply?.roles.map(({ ingredient, inci }) => [ingredient, inci]))
@@ -31,8 +36,7 @@ export function WorkBench({ store }: { store: BenchStore }) {
       reply?.roles.find((one) => one.ingredient === idOf(line)),
     ),
   )
-  const use = ({ formula }: Swap, name: string) => {
-    if (!formula) return
+  const use = (formula: NonNullable<Swap['formula']>, name: string) => {
     change((now) => takeFormula(now, formula, idOf))
     setTaken(text.swaps.used(name))
   }
@@ -57,8 +61,11 @@ export function WorkBench({ store }: { store: BenchStore }) {
         known={known}
         taken={missing.length > 0 ? '' : taken}
         onUse={use}
+        weights={bench.wishes.weights ?? {}}
+        onWeight={(criterion, factor) => change((now) => setWeight(now, criterion, factor))}
       >
         <WishForm wishes={bench.wishes} shelf={shelf} change={change} />
+        {missing.length === 1 && <WhyNotForm typed={other} remark={whyNot.remark} onType={setOther} />}
       </SwapsPanel>
       {reply && <PhRuler reply={reply} ph={bench.settings.ph} />}
       <details className="card replace">

@@ -37,6 +37,10 @@ export interface WishList {
   cold: boolean
   keepPh: boolean
   onlyShelf: boolean
+  /** also names known only by function and name */
+  alsoInventory?: boolean
+  /** factors on the weights of criteria, as moved by hand */
+  weights?: Record<string, number>
   /** names of what is at hand, one a line */
   shelf: string
 }

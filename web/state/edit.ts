@@ -63,6 +63,12 @@ export const setSettings = (bench: Bench, change: Partial<Settings>): Bench => (
   settings: { ...bench.settings, ...change },
 })
 
+/** Moves how much a criterion counts; as usual again is no wish. */
+export function setWeight(bench: Bench, criterion: string, factor: number): Bench {
+  const { [criterion]: _, ...others } = bench.wishes.weights ?? {}
+  return setWishes(bench, { weights: factor === 1 ? others : { ...others, [criterion]: factor } })
+}
+
 export const setWishes = (bench: Bench, change: Partial<WishList>): Bench => ({
   ...bench,
   wishes: { ...bench.wishes, ...change },

@@ -1,0 +1,11 @@
+import type { Refusal } from '#web/client/use-swaps.ts'
+import { text } from '#web/text/en.ts'
+
+/** With which single change a refused stand-in would hold. */
+export function WouldWork({ ways }: { ways: NonNullable<Refusal['wouldWork']> }) {
+  return (
+    <p className="would-work">
+      {text.swaps.wouldWork}: {ways.map((way) => way.text).join('; ')}.
+    </p>
+  )
+}
