@@ -1,0 +1,147 @@
+import { hazardsOf } from './cautions.ts'
+import { draft, held, named, sentence, standing, tempOf, usualTime } from './draft.ts'
+import type { Placed } from './item.ts'
+import { isHotWetted, oilCanWet } from './media.ts'
+import type { Maker, Plan } from './plan.ts'
+import { hotWaterFor, told, waysOf } from './ways.ts'
+
+const wettable = ({ at }: Plan): Placed[] =>
+  at('gum', 'hot').filter(({ line }) => !isHotWetted(line) && isGumLike({ line }))
+const isGumLike = ({ line }: Pick<Placed, 'line'>): boolean =>
+  line.subject.allRoles.has('thickener') || line.subject.classes.has('polysaccharide')
+
+/** How gums meet water without lumps in this batch. */
+export function wetting(plan: Plan): 'polyol' | 'oil' | 'shear' | 'none' {
+  const gums = wettable(plan)
+  if (gums.length === 0) return 'none'
+  if (plan.at('gum-medium').length > 0) return 'polyol'
+  const isCream = plan.process === 'emulsion' && plan.context.form === 'oil-in-water' && plan.at('hot').length === 0
+  return isCream && oilCanWet(plan, gums) ? 'oil' : 'shear'
+}
+
+export const wetGum: Maker = (plan) => {
+  const gums = wettable(plan)
+  if (wetting(plan) !== 'polyol') return null
+  const medium = plan.at('gum-medium')
+  const ways = waysOf(gums)
+  return draft({
+    id: 'wet-gum',
+    title: 'Wet the gum',
+    text: `Stir ${named(gums)} into ${named(medium)} to a smooth slurry without dry spots.`,
+    why: 'A powder that meets water dry swells at its skin and stays dry inside: fish eyes that no stirring gets out',
+    adds: [...gums, ...medium],
+    because: told(ways),
+    sources: ways,
+    cautions: hazardsOf(plan.context, gums),
+    aside: true,
+  })
+}
+
+/** Swelling clay, in plain water before anything else. */
+export const swellClay: Maker = (plan) => {
+  const clays = plan.at('clay')
+  if (clays.length === 0) return null
+  const ways = waysOf(clays)
+  return draft({
+    id: 'swell-clay',
+    title: 'Let the clay swell',
+    text: `Strew ${named(clays)} into the plain water under strong stirring and let it swell before anything else goes in.`,
+    why: 'Salts, acids and surfactants keep the platelets from opening',
+    adds: [...clays, ...plan.at('base')],
+    time: usualTime(30, 60, 'minutes', 'strong stirring, cold water; a day standing does as well'),
+    because: told(ways),
+    sources: ways,
+    cautions: hazardsOf(plan.context, clays),
+  })
+}
+
+const SHY_OF_SHEAR = 'stir slowly: hard shear cuts the chains and whips air in'
+
+/** Acrylic powder, strewn on water and left to sink. */
+export const strewPolymer: Maker = (plan, before) => {
+  const polymers = plan.at('polymer')
+  if (polymers.length === 0) return null
+  const main = held(before)
+  const water = main.length === 0 ? plan.at('base') : []
+  return draft({
+    id: 'strew-polymer',
+    title: 'Strew the polymer on the water',
+    text: `Sieve ${named(polymers)} onto the surface of the water and do not stir until it has sunk and is wet through. Then ${SHY_OF_SHEAR}.`,
+    why: polymers.some(({ line }) => line.subject.needs.some(({ need }) => need === 'neutraliser'))
+      ? 'Stirred in dry it balls; wet through it makes a thin, cloudy, acid liquid that thickens only when it is neutralised'
+      : 'Stirred in dry it balls; strewn and wetted grain by grain it swells evenly',
+    adds: [...polymers, ...water],
+    uses: main,
+    time: usualTime(20, 60, 'minutes', 'until no grain is dry'),
+    cautions: hazardsOf(plan.context, polymers),
+  })
+}
+
+/** Gums and solids that dissolve in water only with heat. */
+export const dissolveHot: Maker = (plan, before) => {
+  const hot = plan.at('hot')
+  if (hot.length === 0) return null
+  const slurry = standing(before, 'wet-gum')
+  const inSlurry = slurry.length > 0 ? wettable(plan) : []
+  const adds = hot.filter((item) => !inSlurry.includes(item))
+  const main = held(before)
+  const water = main.length === 0 ? plan.at('base') : []
+  const ways = waysOf(hot)
+  return draft({
+    id: 'dissolve-hot',
+    title: 'Dissolve with heat',
+    text: sentence(
+      slurry.length > 0 ? 'Stir the slurry into the cold water.' : `Stir ${named(adds)} into the cold water.`,
+      'Heat under stirring, covered between, until nothing grainy is left.',
+    ),
+    why: `${named(hot)} dissolves only with heat; cold it stays as swollen grains`,
+    adds: [...adds, ...water],
+    uses: [...main, ...slurry],
+    temp: plan.hotGum ? tempOf(plan.hotGum) : undefined,
+    because: told(ways),
+    sources: ways,
+    cautions: ['Hot jelly sticks and burns: long sleeves, stir slowly.', ...hazardsOf(plan.context, adds)],
+  })
+}
+
+/** Cellulose ethers that want hot water first and dissolve as it cools. */
+export const wetHot: Maker = (plan, before) => {
+  const gums = plan.at('gum').filter(({ line }) => isHotWetted(line))
+  if (gums.length === 0) return null
+  const ways = waysOf(gums)
+  const water = hotWaterFor(gums)
+  const main = held(before)
+  return draft({
+    id: 'wet-hot',
+    title: 'Wet the gum in hot water',
+    text: `Stir ${named(gums)} into this part of the water, hot, until every grain is wet; it dissolves as it gets cold.`,
+    why: 'In cold water it lumps, in hot water it does not dissolve and can be spread',
+    adds: [...gums, ...(main.length === 0 ? plan.at('base') : [])],
+    uses: main,
+    temp: water ? { min: water.min_c, because: water.because } : undefined,
+    because: told(ways),
+    sources: ways,
+    cautions: ['Hot water scalds.', ...hazardsOf(plan.context, gums)],
+  })
+}
+
+/** Where nothing in the recipe wets it: slowly into the vortex. */
+export const strewGum: Maker = (plan, before) => {
+  if (wetting(plan) !== 'shear') return null
+  const gums = plan.at('gum').filter(({ line }) => !isHotWetted(line))
+  if (gums.length === 0) return null
+  const main = held(before)
+  const ways = waysOf(gums)
+  return draft({
+    id: 'strew-gum',
+    title: 'Strew the gum into moving water',
+    text: `Stir the water hard and strew ${named(gums)} in, a pinch at a time, each wetted before the next; go on until no lumps are left.`,
+    why: 'The recipe has no glycerin or diol enough to wet it in; only shear keeps it from lumping',
+    adds: [...gums, ...(main.length === 0 ? plan.at('base') : [])],
+    uses: main,
+    time: usualTime(10, 30, 'minutes', 'until it has swollen'),
+    because: told(ways),
+    sources: ways,
+    cautions: hazardsOf(plan.context, gums),
+  })
+}
