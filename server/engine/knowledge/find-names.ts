@@ -11,6 +11,8 @@ export interface NameFinder {
   byBag: ReadonlyMap<string, readonly NameHit[]>
   /** all normal names in order, for completing a beginning */
   sorted: readonly string[]
+  /** inventory names as they are written, in lower case, in order */
+  written: readonly string[]
   /** names that consist of words */
   all: readonly string[]
   /** word → places in `all` of the names that hold it, ascending */
@@ -30,7 +32,7 @@ function addTo(map: Hits, key: string, hits: readonly NameHit[]): void {
 /** Alphabetic order would mix up which number belongs to which word. */
 const hasOneNumber = (bag: string): boolean => (bag.match(/\d+/g) ?? []).length < 2
 
-function buildFinder({ names }: Knowledge): NameFinder {
+function buildFinder({ names, inventory }: Knowledge): NameFinder {
   const bySquash: Hits = new Map()
   const byBag: Hits = new Map()
   const all: string[] = []
@@ -50,7 +52,8 @@ function buildFinder({ names }: Knowledge): NameFinder {
     all.push(name)
   }
   const sorted = [...names.byName.keys()].filter((name) => /[a-z]/.test(name)).sort()
-  return { byName: names.byName, bySquash, byBag, sorted, all, byWord, near: buildNearNames(sorted) }
+  const written = [...inventory.values()].map(({ inci }) => inci.toLowerCase()).sort()
+  return { byName: names.byName, bySquash, byBag, sorted, written, all, byWord, near: buildNearNames(sorted) }
 }
 
 const finders = new WeakMap<Knowledge, NameFinder>()

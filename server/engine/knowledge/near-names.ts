@@ -65,7 +65,8 @@ export function buildNearNames(names: readonly string[]): NearNames {
           alike,
         }
       })
-      return out.sort((a, b) => b.score - a.score || (a.name < b.name ? -1 : 1))
+      const apart = ({ name }: NearName): number => Math.abs(name.length - normal.length)
+      return out.sort((a, b) => b.score - a.score || apart(a) - apart(b) || (a.name < b.name ? -1 : 1))
     },
   }
 }

@@ -16,40 +16,36 @@ export interface FoundName {
 }
 
 /** Likeness below which a name is no help to someone who mistyped. */
-const LEAST_LIKENESS = 0.5
+const LEAST_LIKENESS = 0.6
+
+/** Likeness of the letters below which a name that only sounds alike is none. */
+const LEAST_WRITTEN = 0.45
 
 /** What a text is the name of points at itself first, then at what goes by it in other ways. */
 const inciFirst = (hits: readonly NameHit[]): readonly NameHit[] =>
   hits.length < 2 ? hits : [...hits.filter(({ why }) => why === 'inci'), ...hits.filter(({ why }) => why !== 'inci')]
 
-interface Typed {
-  /** normal form */
-  text: string
-  /** beginnings that a name may have, the likelier first */
-  begun: string[]
-}
-
-/** A mark or space at the end says that the word is whole and another follows: "caffeine ", "styrene/". */
-function typedOf(typed: string): Typed {
-  const text = normalName(typed)
-  return { text, begun: /[\s/,.-]$/.test(typed) ? [`${text} `, text] : [text] }
+/** Inventory names that go on from a text, its marks and spaces read as they were typed: "peg-7/", "caffeine ". */
+function* asWritten(finder: NameFinder, typed: string, most: number): Generator<[string, readonly NameHit[]]> {
+  const text = typed.trimStart().replace(/\s+/g, ' ').toLowerCase()
+  for (const written of shortestBeginningWith(finder.written, text, most)) {
+    const name = normalName(written)
+    yield [name, finder.byName.get(name) ?? []]
+  }
 }
 
 /** Names that fit, the surest way of fitting first; likeness is asked only where the surer ways leave room. */
-function* namesLike(
-  finder: NameFinder,
-  { text, begun }: Typed,
-  most: number,
-): Generator<[string, FoundBy, readonly NameHit[]]> {
+function* namesLike(finder: NameFinder, typed: string, most: number): Generator<[string, FoundBy, readonly NameHit[]]> {
+  const text = normalName(typed)
   const same = finder.byName.get(text) ?? finder.bySquash.get(squashed(text))
   if (same) yield [text, 'name', same]
+  for (const [name, hits] of asWritten(finder, typed, most)) yield [name, 'beginning', hits]
+  for (const name of shortestBeginningWith(finder.sorted, text, most))
+    yield [name, 'beginning', finder.byName.get(name) ?? []]
   const words = finder.byBag.get(wordBag(text))
   if (words) yield [text, 'words', words]
-  for (const start of begun)
-    for (const name of shortestBeginningWith(finder.sorted, start, most + 1))
-      yield [name, 'beginning', finder.byName.get(name) ?? []]
-  for (const { name, score } of finder.near.search(text))
-    if (score >= LEAST_LIKENESS) yield [name, 'likeness', finder.byName.get(name) ?? []]
+  for (const { name, score, written } of finder.near.search(text))
+    if (score >= LEAST_LIKENESS && written >= LEAST_WRITTEN) yield [name, 'likeness', finder.byName.get(name) ?? []]
 }
 
 /**
@@ -58,10 +54,9 @@ function* namesLike(
  * @param most length of the list
  */
 export function searchNames(knowledge: Knowledge, typed: string, most: number): FoundName[] {
-  const read = typedOf(typed)
   const found = new Map<string, FoundName>()
-  if (read.text === '') return []
-  for (const [name, by, hits] of namesLike(finderOf(knowledge), read, most)) {
+  if (normalName(typed) === '') return []
+  for (const [name, by, hits] of namesLike(finderOf(knowledge), typed, most)) {
     for (const { id } of inciFirst(hits)) if (!found.has(id)) found.set(id, { id, name, by })
     if (found.size >= most) break
   }
