@@ -42,7 +42,9 @@ import { preservativeWindow } from './preservative-window.ts'
 import { saltResponse } from './salt-response.ts'
 import {
   drawnIntoOil,
+  parabenHydrolysis,
   preservativeAtWindowEnd,
+  preservativeIonAndCationic,
   spectrumOpen,
   unprovenPreservative,
   waterWithoutPreservative,
@@ -91,11 +93,13 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   'no-common-ph': noCommonPh,
   'oil-without-emulsifier': oilWithoutEmulsifier,
   'oils-do-not-mix': oilsDoNotMix,
+  'paraben-hydrolysis': parabenHydrolysis,
   'ph-keeps': phKeeps,
   'ph-unknown': phUnknown,
   'ph-works': phWorks,
   phototoxic,
   'preservative-at-window-end': preservativeAtWindowEnd,
+  'preservative-ion-and-cationic': preservativeIonAndCationic,
   'preservative-window': preservativeWindow,
   'rancid-soon': rancidSoon,
   'reaction-clash': reactionClash,

@@ -1,4 +1,6 @@
+import { ionBesideCationic } from '#engine/preservation/ion-findings.ts'
 import { drawnIntoOil as drawn } from '#engine/preservation/losses.ts'
+import { parabenLoss } from '#engine/preservation/paraben-loss.ts'
 import { atWindowEnd } from '#engine/preservation/ph-findings.ts'
 import { spectrumOpen as open } from '#engine/preservation/spectrum-findings.ts'
 import { tooLittle } from '#engine/preservation/too-little.ts'
@@ -15,6 +17,12 @@ export const spectrumOpen: Check = open
 
 /** rule:drawn-into-oil */
 export const drawnIntoOil: Check = drawn
+
+/** rule:preservative-ion-and-cationic */
+export const preservativeIonAndCationic: Check = ionBesideCationic
+
+/** rule:paraben-hydrolysis */
+export const parabenHydrolysis: Check = parabenLoss
 
 /** rule:preservative-at-window-end */
 export const preservativeAtWindowEnd: Check = atWindowEnd

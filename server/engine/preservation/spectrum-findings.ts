@@ -18,7 +18,7 @@ export function spectrumOpen(context: FormulaContext): Told[] {
   const partners = partnersFor(context, open)
   return [
     {
-      about: work.map(({ subject }) => subject.id).sort(),
+      about: work.flatMap(({ subject, joined }) => (joined ? [] : [subject.id])).sort(),
       message: `The preservatives leave ${list(open.map((group) => GROUP_NAME[group]))} weakly covered`,
       remedy: `Add a partner that covers them${partners ? ` (${partners})` : ''}; only a challenge test can tell`,
       because: work.flatMap(({ subject }) => {

@@ -42,7 +42,7 @@ export function tooLittle(context: FormulaContext): Told[] {
   const how = idle.length > 0 ? `${list(idle)}: dosed, but not at work here` : list(named)
   return [
     {
-      about: work.map(({ subject }) => subject.id).sort(),
+      about: work.flatMap(({ subject, joined }) => (joined ? [] : [subject.id])).sort(),
       message:
         named.length === 0
           ? `${water} and nothing that preserves it`
