@@ -3,8 +3,8 @@ import type { Calculations } from './calculation.ts'
 import { oilOfRecord, profileInWords } from './oil-input.ts'
 import { figure, listed, step } from './step.ts'
 
-/** Up to here a distance calls two oils near; about the lower quarter of all pairs of recorded oils for each figure. */
-const NEAR = { cosine: 0.1, aitchison: 3 }
+/** Up to here a distance calls two oils near: about the nearest tenth of all pairs of recorded oils, for each figure. */
+export const NEAR = { cosine: 0.06, aitchison: 2.5 }
 
 function verdict(cosine: number, aitchison: number): string {
   const main = cosine <= NEAR.cosine
