@@ -20,7 +20,10 @@ for (const name of ['structure', 'preservatives', 'actives']) {
   write(`windows-${name}`, read(`windows/${name}.csv`).filter((r) => !r.inci.startsWith('rule:')).map(corrected))
 }
 write('surfactants', read('surfactants/surfactants.csv').map(corrected))
-write('oil-constants', read('oils/constants.csv').filter((r) => r.inci).map((r) => ({ ...r, locator: r.oil })))
+/** "sunflower oil, high oleic" is a grade with figures of its own; low erucic rapeseed oil is the usual one. */
+const gradeOf = (oil) => (oil.includes(',') && !oil.endsWith('low erucic') ? `grade ${oil.split(', ')[1]}` : '')
+const conditionsOf = (r) => [gradeOf(r.oil), r.conditions].filter(Boolean).join('; ')
+write('oil-constants', read('oils/constants.csv').filter((r) => r.inci).map((r) => ({ ...r, conditions: conditionsOf(r), locator: r.oil })))
 write(
   'hlb',
   read('emulsifiers/hlb.csv').map((r) => ({ ...r, property: 'hlb', min: r.hlb_min, max: r.hlb_max, unit: '1' })),
@@ -67,8 +70,14 @@ const SOURCES = {
   'windows-preservatives': 'windows/preservatives-sources.csv',
   'windows-actives': 'windows/actives-sources.csv',
 }
+/** Sources of rows that are no claim about an ingredient and are not taken over. */
+const NOT_TAKEN = new Set(['jcs2020-rhlb', 'petursson2002', 'tga-beeswax-alcohols', 'earth-hyd', 'ct-aw'])
 for (const [name, path] of Object.entries(SOURCES)) {
-  writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, read(path))
+  writeTsv(
+    join(here, `../sources/${name}.tsv`),
+    SOURCE_COLUMNS,
+    read(path).filter((r) => !NOT_TAKEN.has(r.source_id)),
+  )
 }
 
 // Lists of sources that are written in other columns: one citation and one address a row.

@@ -1,12 +1,16 @@
-import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
+import type { Claim, Ingredient, Source } from '#engine/model/records.ts'
 import { expandAcids } from './acids.ts'
+import { chargeOfParts } from './blend-charge.ts'
+import { blendClaims } from './blend-claims.ts'
 import { oilConstantClaims } from './derived-claims.ts'
+import { expandAllergens } from './expand-allergen.ts'
 import { isObject } from './expand-claims.ts'
+import { expandCompositions } from './expand-composition.ts'
 import { expandIngredient } from './expand-ingredient.ts'
 import { expandLimit } from './expand-limit.ts'
 import { expandClashes, expandClasses, expandProperties, expandRoles, expandRule } from './expand-vocabulary.ts'
 import { fattyAcidClaims } from './fatty-acid-claims.ts'
-import type { DeclaredAllergen, Knowledge } from './knowledge.ts'
+import type { Knowledge } from './knowledge.ts'
 import { lintRawRecords } from './lints/index.ts'
 import { buildNameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
@@ -22,7 +26,9 @@ const isConditional = ({ id, conditions }: Claim): boolean => id.startsWith('win
 function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
   if (claims.length === 0) return ingredient
   const facts = new Map(ingredient.facts)
-  const best = [...claims].sort((a, b) => ACCESS_ORDER.indexOf(a.access) - ACCESS_ORDER.indexOf(b.access))
+  // Profiles come in their own order: a remembered standard of the oil says more than one sample that was read.
+  const rank = ({ access, shares }: Claim): number => (shares ? 0 : ACCESS_ORDER.indexOf(access))
+  const best = [...claims].sort((a, b) => rank(a) - rank(b))
   for (const claim of best) {
     const own = facts.get(claim.property) ?? []
     const numeric =
@@ -35,8 +41,7 @@ function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredien
   return { ...ingredient, facts }
 }
 
-function withDerived(ingredient: Ingredient): Ingredient {
-  const derived = oilConstantClaims(ingredient)
+function withDerived(ingredient: Ingredient, derived: readonly Claim[]): Ingredient {
   if (derived.length === 0) return ingredient
   const facts = new Map(ingredient.facts)
   for (const claim of derived) {
@@ -56,6 +61,17 @@ function sourcesOf(raw: RawData): Map<string, Source> {
       return [id, { id, title, locator, grade: row['grade'] ?? '', note: row['note'] ?? '' }]
     }),
   )
+}
+
+/** Records, blends with what follows from their parts. */
+function withBlends(ingredients: readonly Ingredient[], roles: Knowledge['roles']): Map<string, Ingredient> {
+  const byId = new Map(ingredients.map((ingredient) => [ingredient.id, ingredient]))
+  const withParts = (one: Ingredient): Ingredient => {
+    if (one.madeOf.length === 0) return one
+    const classes = new Set([...one.classes, ...chargeOfParts(one, byId)])
+    return withDerived({ ...one, classes }, blendClaims(one, byId, roles))
+  }
+  return new Map(ingredients.map((ingredient) => [ingredient.id, withParts(ingredient)]))
 }
 
 /** Tables that state no claim about one ingredient, by their name. */
@@ -79,19 +95,10 @@ function aliasesOf(ingredients: readonly Ingredient[], inventoryIds: ReadonlySet
   return aliases
 }
 
-const allergenOf = (row: Record<string, unknown>): DeclaredAllergen => ({
-  label: String(row['label_name'] ?? ''),
-  members: Array.isArray(row['members']) ? row['members'].map(String) : [],
-  leave_on_percent: Number(row['leave_on_threshold_percent'] ?? 0.001),
-  rinse_off_percent: Number(row['rinse_off_threshold_percent'] ?? 0.01),
-  source: String(row['source'] ?? ''),
-  locator: String(row['locator'] ?? ''),
-})
-
 /** Reads raw files into the engine's knowledge. Faults do not throw: they stand in `problems`, with file and path. */
 export function buildKnowledge(raw: RawData): Knowledge {
   const properties = expandProperties(raw.properties)
-  const tables = tableClaims(raw.tables)
+  const tables = tableClaims(raw.tables, properties)
   const profiles = fattyAcidClaims(raw.tables)
   const ingredients = raw.ingredients
     .filter((file) => isObject(file.data))
@@ -99,14 +106,10 @@ export function buildKnowledge(raw: RawData): Knowledge {
     .map((ingredient) =>
       withTables(ingredient, [...(tables.get(ingredient.id) ?? []), ...(profiles.get(ingredient.id) ?? [])]),
     )
-    .map(withDerived)
+    .map((ingredient) => withDerived(ingredient, oilConstantClaims(ingredient)))
     .sort((a, b) => (a.id < b.id ? -1 : 1))
   const inventory = new Map(raw.inventory.map((row) => [row.id, row]))
   const aliases = aliasesOf(ingredients, new Set(inventory.keys()), raw.ingredients)
-  const allergenRows = raw.allergens.flatMap((file) => {
-    const data = isObject(file.data) ? file.data['allergens'] : file.data
-    return Array.isArray(data) ? data.filter(isObject) : []
-  })
   const vocabulary = {
     roles: expandRoles(raw.roles),
     classes: expandClasses(raw.classes),
@@ -114,21 +117,24 @@ export function buildKnowledge(raw: RawData): Knowledge {
     sources: sourcesOf(raw),
   }
   const words = expandWords(raw.names)
-  const problems: Problem[] = lintRawRecords(raw, { ...vocabulary, inventory })
-  return {
-    version: raw.version,
+  const known = {
     ...vocabulary,
-    ingredients: new Map(ingredients.map((ingredient) => [ingredient.id, ingredient])),
+    ingredients: withBlends(ingredients, vocabulary.roles),
     inventory,
     clashes: expandClashes(raw.clashes),
     limits: raw.limits.map(expandLimit).sort((a, b) => (a.id < b.id ? -1 : 1)),
     rules: new Map(raw.rules.map(expandRule).map((rule) => [rule.id, rule])),
-    allergens: allergenRows.map(allergenOf),
+    allergens: expandAllergens(raw.allergens),
+    compositions: expandCompositions(raw.allergens),
     acids: expandAcids(raw.tables),
     aliases,
+    tables: plainTables(raw),
+  }
+  return {
+    version: raw.version,
+    ...known,
     names: buildNameIndex(ingredients, inventory.values(), aliases, words.names),
     words,
-    tables: plainTables(raw),
-    problems,
+    problems: lintRawRecords(raw, known),
   }
 }

@@ -49,16 +49,20 @@ export function expandClasses(file: RawFile): Map<string, IngredientClass> {
 
 export function expandProperties(file: RawFile): Map<string, PropertySpec> {
   return new Map(
-    entries(file.data).map(([id, entry]) => [
-      id,
-      {
+    entries(file.data).map(([id, entry]) => {
+      const plausible = rangeOf(entry['plausible'])
+      return [
         id,
-        kind: entry['kind'] as PropertySpec['kind'],
-        unit: String(entry['unit'] ?? ''),
-        words: Array.isArray(entry['words']) ? entry['words'].map(String) : [],
-        says: String(entry['says'] ?? ''),
-      },
-    ]),
+        {
+          id,
+          kind: entry['kind'] as PropertySpec['kind'],
+          unit: String(entry['unit'] ?? ''),
+          words: Array.isArray(entry['words']) ? entry['words'].map(String) : [],
+          says: String(entry['says'] ?? ''),
+          ...(plausible && { plausible }),
+        },
+      ]
+    }),
   )
 }
 

@@ -9,6 +9,8 @@ const KIND_ORDER = ['standard-range', 'typical', 'typical-range', 'study-range',
 
 /** Below this the mid-points name only part of the oil; scaling them up would invent the rest. */
 const LEAST_TOTAL_PERCENT = 88
+/** A source that names less leaves acids out, mostly the saturated ones; other sources fill them in where they can. */
+const WHOLE_PERCENT = 95
 
 const place = (order: readonly string[], word: string | undefined): number => {
   const index = order.indexOf(word ?? '')
@@ -90,7 +92,7 @@ export function fattyAcidClaims(tables: readonly RawTable[]): Map<string, Claim[
     [...byId].map(([id, own]) => {
       const oils = [...new Set(own.map((row) => row['oil'] ?? ''))]
       const groups = groupsOf(own.filter((row) => isMainOil(row['oil'] ?? '', oils)))
-      const complete = groups.filter((group) => total(group) >= LEAST_TOTAL_PERCENT)
+      const complete = groups.filter((group) => total(group) >= WHOLE_PERCENT)
       const usable =
         complete.length > 0 ? complete : [together(groups)].filter((group) => total(group) >= LEAST_TOTAL_PERCENT)
       return [id, usable.map((group, index) => ({ ...claimOf(id, group, index), used: index === 0 }))] as const

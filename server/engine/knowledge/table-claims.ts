@@ -1,4 +1,4 @@
-import type { Claim, Provenance } from '#engine/model/records.ts'
+import type { Claim, PropertySpec, Provenance } from '#engine/model/records.ts'
 import type { RawTable } from './raw.ts'
 import { idOf } from './slug.ts'
 
@@ -12,6 +12,9 @@ const SAME_AS: Record<string, { property: string; unit?: string }> = {
   viscosity: { property: 'viscosity_mpa_s', unit: 'mPa.s' },
   osi_110c: { property: 'oxidation_h' },
 }
+
+/** One unit under two names: what is weighed need not be named where the property says it. */
+const SAME_UNIT: Record<string, string> = { 'mg KOH/g': 'mg/g', 'g I2/100 g': 'g/100 g' }
 
 /** Properties that a table may state in words; the record's own words decide, these are shown beside them. */
 const IN_WORDS = new Set(['phase', 'charge', 'role', 'form', 'solubility', 'electrolyte', 'spectrum'])
@@ -28,23 +31,29 @@ function propertyOf(name: string, unit: string): string {
 const kindOf = (access: string): Provenance['kind'] =>
   access === 'read' || access === 'secondary' ? 'assertion' : 'rule-of-thumb'
 
+type Specs = ReadonlyMap<string, PropertySpec>
+
 /** One row of a long table (one property of one substance in one source) as a claim. */
-function claimOfRow(row: Record<string, string>, table: string, index: number): Claim | null {
-  const property = propertyOf(row['property'] ?? '', row['unit'] ?? '')
+function claimOfRow(row: Record<string, string>, place: string, properties: Specs): Claim | null {
+  const unit = row['unit'] ?? ''
+  const property = propertyOf(row['property'] ?? '', unit)
   const min = number(row['min'])
   const max = number(row['max'])
   const text = row['value_text']?.trim()
-  if (min === undefined && max === undefined && !text) return null
+  const isNumber = min !== undefined || max !== undefined
+  if (!isNumber && !text) return null
+  // A number that is only described ("stable at low pH") is for people to read.
+  const onlyInWords = !isNumber && properties.get(property)?.kind === 'range'
   return {
-    id: row['id'] || `${table}/${index}`,
-    property,
+    id: row['id'] || place,
+    property: onlyInWords ? `${property}_in_words` : property,
     ...(min !== undefined && { min }),
     ...(max !== undefined && { max }),
     ...(text && { is: text }),
-    unit: row['unit'] ?? '',
+    unit: onlyInWords ? '' : (SAME_UNIT[unit] ?? unit),
     kind: (row['kind'] || kindOf(row['access'] ?? '')) as Claim['kind'],
     source: row['source_id'] ?? '',
-    locator: row['locator'] || `table ${table}, row ${index + 2}`,
+    locator: row['locator'] || `table ${place}`,
     access: row['access'] as Claim['access'],
     date: row['date'] || '2026-11-25',
     ...(row['conditions'] && { conditions: row['conditions'] }),
@@ -57,14 +66,14 @@ function claimOfRow(row: Record<string, string>, table: string, index: number): 
  * Claims of all long tables by ingredient id. A table qualifies by having the columns inci, property and access; where the
  * column is called agent, the engine reads the table itself as well.
  */
-export function tableClaims(tables: readonly RawTable[]): Map<string, Claim[]> {
+export function tableClaims(tables: readonly RawTable[], properties: Specs): Map<string, Claim[]> {
   const byIngredient = new Map<string, Claim[]>()
   for (const table of tables) {
     const name = table.path.replace(/^.*\//, '').replace(/\.tsv$/, '')
     table.rows.forEach((row, index) => {
       const inci = row['inci'] || row['agent']
       if (!inci || !row['property'] || !row['access']) return
-      const claim = claimOfRow(row, name, index)
+      const claim = claimOfRow(row, `${name}/${index}`, properties)
       if (!claim) return
       const id = idOf(inci)
       byIngredient.set(id, [...(byIngredient.get(id) ?? []), claim])

@@ -145,6 +145,8 @@ export interface PropertySpec {
   unit: string
   words: string[]
   says: string
+  /** wider than anything real; a value outside is a slip */
+  plausible?: Range
 }
 
 /** Two classes (or class and id) that do not go together. */
@@ -160,8 +162,22 @@ export interface ClassClash extends Provenance {
 }
 
 export interface LimitRow extends Omit<Provenance, 'kind' | 'date'> {
-  scope: { product?: 'leave-on' | 'rinse-off'; areas?: Area[]; not_areas?: Area[]; form?: string[]; only?: string }
+  scope: {
+    product?: 'leave-on' | 'rinse-off'
+    areas?: Area[]
+    not_areas?: Area[]
+    /** `spray` is no form of a formula: how a product is dispensed is not stated */
+    form?: string[]
+    /** a use that a formula does not state */
+    only?: string
+    /** selectors of which one line at least must match for that use to be possible */
+    needs?: string[]
+    /** what those lines add up to at least */
+    least_percent?: number
+  }
   max_percent?: number
+  /** which of its figures must not even be reached */
+  strict?: 'percent' | 'ph'
   prohibited?: boolean
   ph?: Range
   condition?: string
@@ -169,6 +185,8 @@ export interface LimitRow extends Omit<Provenance, 'kind' | 'date'> {
   warning_above_percent?: number
   applies_from?: string
   older_stock_until?: string
+  /** act that gave the row its present wording */
+  legal_act?: string
   note?: string
 }
 
@@ -182,9 +200,14 @@ export interface Limit {
   basis?: string
   members: Record<Id, number>
   memberClasses: ClassId[]
+  /** the entry bears on a formula only where one of these is in */
+  requires: Id[]
   use: string
   rows: LimitRow[]
+  /** day on which the rows were compiled: what is in force when no day is asked for */
   date: string
+  /** day of the official export that was read */
+  exported?: string
 }
 
 /** A rule as data: why it exists and how it bears on a swap; its code is the check of the same name. */

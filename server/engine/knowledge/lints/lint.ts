@@ -1,14 +1,9 @@
-import type { IngredientClass, Problem, PropertySpec, Role, Source } from '#engine/model/records.ts'
-import type { InventoryRow, RawData } from '#engine/knowledge/raw.ts'
+import type { Problem } from '#engine/model/records.ts'
+import type { Knowledge } from '#engine/knowledge/knowledge.ts'
+import type { RawData } from '#engine/knowledge/raw.ts'
 
-/** What a lint may look things up in. */
-export interface Vocabulary {
-  roles: ReadonlyMap<string, Role>
-  classes: ReadonlyMap<string, IngredientClass>
-  properties: ReadonlyMap<string, PropertySpec>
-  sources: ReadonlyMap<string, Source>
-  inventory: ReadonlyMap<string, InventoryRow>
-}
+/** What a lint may look things up in: everything that was read, without the faults found in it. */
+export type Vocabulary = Omit<Knowledge, 'version' | 'names' | 'words' | 'problems'>
 
 /** Checks all records and gives every fault, each with file and path. */
 export type Lint = (raw: RawData, vocabulary: Vocabulary) => Problem[]
