@@ -10,13 +10,45 @@ const VERSION = 1
 type Store = Pick<Storage, 'getItem' | 'setItem'>
 const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null
 
-const isLine = (value: unknown): boolean =>
-  isObject(value) && typeof value['key'] === 'string' && typeof value['name'] === 'string' && 'share_percent' in value
+const isText = (value: unknown): boolean => typeof value === 'string'
+const isFigure = (value: unknown): boolean => value === null || (typeof value === 'number' && Number.isFinite(value))
+const isYesNo = (value: unknown): boolean => typeof value === 'boolean'
+const isTexts = (value: unknown): boolean => Array.isArray(value) && value.every(isText)
 
-function isBench(value: unknown): value is Bench {
+const isLine = (value: unknown): boolean =>
+  isObject(value) &&
+  [value['key'], value['name'], value['typed'], value['kind']].every(isText) &&
+  [value['fills'], value['aside'], value['missing']].every(isYesNo) &&
+  (value['chosen'] === null || isText(value['chosen'])) &&
+  isFigure(value['share_percent'])
+
+const isSettings = (value: unknown): boolean =>
+  isObject(value) &&
+  isText(value['market']) &&
+  isText(value['product']) &&
+  isTexts(value['areas']) &&
+  [value['ph'], value['hottest_c'], value['batch_g']].every(isFigure)
+
+const isWishes = (value: unknown): boolean =>
+  isObject(value) &&
+  isTexts(value['without']) &&
+  isText(value['shelf']) &&
+  [value['cold'], value['keepPh'], value['onlyShelf']].every(isYesNo)
+
+/** Whether this version can show it: a bench comes from storage or from a link, and neither is to be trusted. */
+export function isBench(value: unknown): value is Bench {
   if (!isObject(value)) return false
   const sameKeys = Object.keys(EMPTY).every((key) => key in value)
-  return sameKeys && Array.isArray(value['lines']) && value['lines'].every(isLine) && isObject(value['settings'])
+  return (
+    sameKeys &&
+    isText(value['title']) &&
+    isText(value['notes']) &&
+    isObject(value['said']) &&
+    Array.isArray(value['lines']) &&
+    value['lines'].every(isLine) &&
+    isSettings(value['settings']) &&
+    isWishes(value['wishes'])
+  )
 }
 
 function isHistory(value: unknown): value is History<Bench> {

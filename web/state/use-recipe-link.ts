@@ -1,0 +1,45 @@
+import { useEffect, useRef } from 'react'
+import type { Bench } from './bench.ts'
+import { fromFragment, toFragment } from './recipe-link.ts'
+
+const WHILE_TYPING_MS = 400
+
+/**
+ * Keeps the recipe in the address, so that a copied link carries it, and takes in the recipe of a link that is opened.
+ * The bench before it is one undo away.
+ */
+export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Bench) => void): void {
+  const own = useRef('')
+  const ready = useRef(false)
+  useEffect(() => {
+    const take = () => {
+      const { hash } = window.location
+      if (hash === own.current) return
+      void fromFragment(hash).then((linked) => {
+        ready.current = true
+        own.current = hash
+        if (linked) change((now) => (JSON.stringify(now) === JSON.stringify(linked) ? now : linked))
+      })
+    }
+    take()
+    window.addEventListener('hashchange', take)
+    return () => window.removeEventListener('hashchange', take)
+  }, [change])
+  useEffect(() => {
+    let isOld = false
+    const timer = setTimeout(() => {
+      void toFragment(bench).then((fragment) => {
+        const { hash, pathname } = window.location
+        // A link that is just being read is not written over, nor the address of another page.
+        if (isOld || fragment === null || pathname !== '/' || fragment === hash) return
+        if (!ready.current && hash !== '') return
+        own.current = fragment
+        window.history.replaceState(window.history.state, '', `/${fragment}`)
+      })
+    }, WHILE_TYPING_MS)
+    return () => {
+      isOld = true
+      clearTimeout(timer)
+    }
+  }, [bench])
+}
