@@ -7,9 +7,10 @@ import { examples as emulsions } from './chemistry/emulsions.ts'
 import type { Example } from './chemistry/example.ts'
 import { examples as hlb } from './chemistry/hlb.ts'
 import { examples as oils } from './chemistry/oils.ts'
+import { examples as ph } from './chemistry/ph.ts'
 import { examples as surfactants } from './chemistry/surfactants.ts'
 
-const LISTS: readonly (() => Example[])[] = [hlb, emulsions, oils, surfactants]
+const LISTS: readonly (() => Example[])[] = [hlb, emulsions, oils, surfactants, ph]
 
 const all = LISTS.flatMap((list) => list())
 const counted = all.filter(({ flagged }) => !flagged)
@@ -21,9 +22,9 @@ const line = ({ topic, id, expected, got }: Example): string =>
 const topics = [...new Set(counted.map(({ topic }) => topic))].sort()
 for (const topic of topics) {
   const own = counted.filter((one) => one.topic === topic)
-  console.log(`${topic.padEnd(28)} ${own.filter(({ within }) => within).length}/${own.length}`)
+  console.log(`${topic.padEnd(34)} ${own.filter(({ within }) => within).length}/${own.length}`)
 }
-console.log(`${'all'.padEnd(28)} ${counted.length - off.length}/${counted.length}`)
+console.log(`${'all'.padEnd(34)} ${counted.length - off.length}/${counted.length}`)
 
 const flagged = all.filter((one) => one.flagged)
 console.log(`\nKnown to disagree (${flagged.length}), not counted:`)
