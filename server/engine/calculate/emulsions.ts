@@ -111,7 +111,7 @@ export const EMULSIONS: Calculations<Names> = {
         steps: [
           step(
             mm_per_day < 0 ? 'Speed after Stokes; negative: the droplets sink' : 'Speed after Stokes',
-            `(${figure(droplet_um)}e-6)² × ${figure(density_gap_kg_per_m3)} × ${figure(GRAVITY_M_PER_S2)} / (18 × ${figure(viscosity_mpa_s)}e-3)`,
+            `(${figure(droplet_um)} × 1e-6)² × ${figure(density_gap_kg_per_m3)} × ${figure(GRAVITY_M_PER_S2)} / (18 × ${figure(viscosity_mpa_s)} × 1e-3)`,
             mm_per_day / 1000 / 86_400,
             'm/s',
           ),

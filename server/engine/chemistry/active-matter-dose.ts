@@ -16,6 +16,6 @@ import { mustBeIn } from '#engine/units/must-be-in.ts'
 export function activeMatterDose(old_percent: number, old_active_percent: number, new_active_percent: number): number {
   mustBeIn('old_percent', old_percent, 0, 100)
   mustBeIn('old_active_percent', old_active_percent, 0, 100)
-  mustBeIn('new_active_percent', new_active_percent, Number.MIN_VALUE, 100)
+  mustBeIn('new_active_percent', new_active_percent, 1e-6, 100)
   return (old_percent * old_active_percent) / new_active_percent
 }

@@ -8,7 +8,7 @@ const SECONDS_PER_DAY = 86_400
  *
  *   v = d² · Δρ · g / (18 · η)
  *
- * @param droplet_um             diameter of the droplet [µm], above 0 to 1000
+ * @param droplet_um             diameter of the droplet [µm], 0.001 to 1000
  * @param density_gap_kg_per_m3  density of the outer phase less that of the droplet [kg/m³], −2000 to 2000
  * @param viscosity_mpa_s        viscosity of the outer phase at rest [mPa·s], 0.1 to 10 million
  * @returns                      speed [mm per day], positive upwards
@@ -19,7 +19,7 @@ const SECONDS_PER_DAY = 86_400
  * Source: stokes-emulsion-page (read), equation 2-9.
  */
 export function creamingRate(droplet_um: number, density_gap_kg_per_m3: number, viscosity_mpa_s: number): number {
-  mustBeIn('droplet_um', droplet_um, Number.MIN_VALUE, 1000)
+  mustBeIn('droplet_um', droplet_um, 1e-3, 1000)
   mustBeIn('density_gap_kg_per_m3', density_gap_kg_per_m3, -2000, 2000)
   mustBeIn('viscosity_mpa_s', viscosity_mpa_s, 0.1, 1e7)
   const m_per_s = ((droplet_um * 1e-6) ** 2 * density_gap_kg_per_m3 * GRAVITY_M_PER_S2) / (18 * viscosity_mpa_s * 1e-3)

@@ -2,12 +2,14 @@ import { mustBeIn } from '#engine/units/must-be-in.ts'
 
 /** The classical scale runs to 20 for nonionics; soaps and sulfates reach 40 and more. */
 export const HIGHEST_HLB = 50
+/** Less of a part is none [%]. */
+const LEAST_SHARE_PERCENT = 1e-6
 
 /** Mean of a figure over shares by mass; nothing is rounded on the way. `list` names the list in a fault. */
 function meanByMass(list: string, parts: readonly { share_percent: number; figure: number }[], figure: string): number {
   if (parts.length === 0) throw new RangeError(`${list}: expected at least one part, got none`)
   parts.forEach((part, index) => {
-    mustBeIn(`${list}/${index}/share_percent`, part.share_percent, Number.MIN_VALUE, 100)
+    mustBeIn(`${list}/${index}/share_percent`, part.share_percent, LEAST_SHARE_PERCENT, 100)
     mustBeIn(`${list}/${index}/${figure}`, part.figure, 0, HIGHEST_HLB)
   })
   const total = parts.reduce((sum, { share_percent }) => sum + share_percent, 0)

@@ -39,7 +39,7 @@ export function hlbByOxyethylene(hydrophobe_molar_mass: number, oxyethylene_unit
  * Source: hlb-faq (secondary), Griffin 1954.
  */
 export function hlbBySaponification(saponification_value: number, acid_value: number): number {
-  mustBeIn('acid_value', acid_value, Number.MIN_VALUE, 500)
+  mustBeIn('acid_value', acid_value, 1e-3, 500)
   mustBeIn('saponification_value', saponification_value, 0, acid_value)
   return 20 * (1 - saponification_value / acid_value)
 }

@@ -20,7 +20,7 @@ export interface CurvedPart {
 export function curvatureOfBlend(parts: readonly CurvedPart[]): number {
   if (parts.length === 0) throw new RangeError('parts: expected at least one part, got none')
   parts.forEach((part, index) => {
-    mustBeIn(`parts/${index}/share_percent`, part.share_percent, Number.MIN_VALUE, 100)
+    mustBeIn(`parts/${index}/share_percent`, part.share_percent, 1e-6, 100)
     mustBeIn(`parts/${index}/molar_mass`, part.molar_mass, 100, 10_000)
     mustBeIn(`parts/${index}/curvature`, part.curvature, -15, 15)
   })

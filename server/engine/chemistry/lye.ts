@@ -31,7 +31,7 @@ export interface SoapBatch {
  */
 export function lyeForFats({ saponification_value, fats_g, superfat_percent, lye, purity_percent }: SoapBatch): number {
   mustBeIn('saponification_value', saponification_value, 1, 500)
-  mustBeIn('fats_g', fats_g, Number.MIN_VALUE, 1_000_000)
+  mustBeIn('fats_g', fats_g, 1e-6, 1_000_000)
   mustBeIn('superfat_percent', superfat_percent, 0, 90)
   mustBeIn('purity_percent', purity_percent, 1, 100)
   const moles = (fats_g * saponification_value) / KOH_MG_PER_MOL
