@@ -58,6 +58,7 @@ const record = (id, map) => {
     basis: map.basis ?? (own.find(({ basis }) => basis)?.basis || undefined),
     members,
     member_classes: map.classes,
+    members_note: map.members_note,
     requires: map.requires,
     use: map.use ?? (prefix === 'eu-v' ? 'preservative' : 'any'),
   }
@@ -74,7 +75,7 @@ const record = (id, map) => {
 
 const ROW_KEYS = ['scope', 'max_percent', 'strict', 'prohibited', 'ph', 'condition', 'warning', 'warning_above_percent', 'applies_from',
   'older_stock_until', 'legal_act', 'source', 'locator', 'access', 'note']
-const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'requires', 'use', 'rows',
+const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'members_note', 'requires', 'use', 'rows',
   'text', 'all', 'else', 'ban', 'ban_members', 'extra', 'by_hand']
 const odd = (id, thing, keys) => Object.keys(thing).filter((key) => !keys.includes(key)).forEach((key) => problems.push(`${id}: unknown key ${key}`))
 

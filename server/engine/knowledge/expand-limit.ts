@@ -17,8 +17,10 @@ export function expandLimit(file: RawFile): Limit {
     ...(typeof data['basis'] === 'string' && { basis: data['basis'] }),
     members: isObject(data['members']) ? (data['members'] as Record<string, number>) : {},
     memberClasses: strings(data['member_classes']),
+    requires: strings(data['requires']),
     use: String(data['use'] ?? 'any'),
     rows: rows.map((row) => ({ ...(row as unknown as LimitRow), scope: isObject(row['scope']) ? row['scope'] : {} })),
     date: String(data['date'] ?? ''),
+    ...(typeof data['exported'] === 'string' && { exported: data['exported'] }),
   }
 }

@@ -10,19 +10,11 @@ import type {
   Source,
 } from '#engine/model/records.ts'
 import type { AcidTable } from './acids.ts'
+import type { DeclaredAllergen } from './expand-allergen.ts'
+import type { Composition } from './expand-composition.ts'
 import type { NameIndex } from './name-index.ts'
 import type { InventoryRow } from './raw.ts'
 import type { WordData } from './word-data.ts'
-
-/** One substance whose presence must be declared on the label. */
-export interface DeclaredAllergen {
-  label: string
-  members: string[]
-  leave_on_percent: number
-  rinse_off_percent: number
-  source: string
-  locator: string
-}
 
 /** Everything the engine knows, read-only. */
 export interface Knowledge {
@@ -38,6 +30,8 @@ export interface Knowledge {
   rules: ReadonlyMap<string, Rule>
   sources: ReadonlyMap<string, Source>
   allergens: readonly DeclaredAllergen[]
+  /** what natural scents typically hold of substances that the law names */
+  compositions: ReadonlyMap<string, Composition>
   /** acids, bases and their salts with constants */
   acids: AcidTable
   /** former or second id of a substance → id of its record */

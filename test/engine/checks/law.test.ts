@@ -10,6 +10,10 @@ const at = (id: string) => ({ id, inci: id.toUpperCase(), roles: [{ role: 'prese
 
 interface Row {
   scope: object
+  strict?: 'percent' | 'ph'
+  ph?: object
+  condition?: string
+  older_stock_until?: string
   max_percent?: number
   prohibited?: boolean
   applies_from?: string
@@ -57,6 +61,25 @@ describe('what the law counts', () => {
     expect(severities(HALF, makeFormula({ acid: 1 }), undefined, { kind: 'opinion' })).toEqual(['warn']))
 })
 
+describe('what a finding says', () => {
+  const stated = { act: 'Annex V', entry: '1', date: '2026-11-25', exported: '2026-09-09' }
+  test('names entry, act, wording and state, and is no legal advice', () => {
+    const row = { scope: {}, max_percent: 0.5, legal_act: '(EU) 2014/1' }
+    const [finding] = found([row], makeFormula({ acid: 1 }), undefined, stated)
+    expect(finding!.message).toContain('EU Annex V, entry 1 in the wording of (EU) 2014/1, export of 2026-09-09')
+    expect(finding!.message).toContain('no legal advice')
+  })
+  test('an entry that counts only beside another substance is silent without it', () => {
+    expect(severities(HALF, makeFormula({ acid: 1 }), undefined, { requires: ['salt'] })).toEqual([])
+    expect(severities(HALF, makeFormula({ acid: 1, salt: 0.1 }), undefined, { requires: ['salt'] })).toEqual(['stop'])
+  })
+  test('a blend of which nobody states the shares is unknown where it could hold too much', () => {
+    expect(severities(HALF, makeFormula({ 'acid-and-aqua': 2 }))).toEqual(['unknown'])
+    expect(severities(HALF, makeFormula({ 'acid-and-aqua': 0.4 }))).toEqual([])
+    expect(severities(HALF, makeFormula({ 'acid-and-aqua': 0.4, acid: 0.6 }))).toEqual(['stop'])
+  })
+})
+
 describe('which row governs', () => {
   const ROWS: Row[] = [
     { scope: {}, max_percent: 2 },
@@ -81,8 +104,55 @@ describe('which row governs', () => {
     expect(severities(ROWS, makeFormula({ acid: 2.5 }, { product: 'rinse-off' }))).toEqual(['unknown']))
   test('any of several areas binds', () =>
     expect(severities(ROWS, makeFormula({ acid: 0.4 }, { areas: ['face', 'under-3'] }))).toEqual(['stop']))
-  test('a use that no formula can state does not bind', () =>
-    expect(found([{ scope: { only: 'toothpaste' }, max_percent: 0.1 }], makeFormula({ acid: 5 }))).toEqual([]))
+  test('a use that nobody stated is unknown where it would be broken, and asks for that use', () => {
+    const [finding] = found([{ scope: { only: 'hair dye' }, max_percent: 0.1 }], makeFormula({ acid: 5 }))
+    expect(finding).toMatchObject({ severity: 'unknown', remedy: expect.stringContaining('hair dye') })
+    expect(found([{ scope: { only: 'hair dye' }, max_percent: 6 }], makeFormula({ acid: 5 }))).toEqual([])
+  })
+  test('a use is possible only beside what makes it up', () => {
+    const rows: Row[] = [{ scope: { only: 'soap', needs: ['salt'] }, max_percent: 0.1 }]
+    expect(found(rows, makeFormula({ acid: 5 }))).toEqual([])
+    expect(severities(rows, makeFormula({ acid: 5, salt: 1 }))).toEqual(['unknown'])
+  })
+  test('a more generous use that nobody stated turns a stop into a question, up to its own limit', () => {
+    const rows: Row[] = [
+      { scope: {}, max_percent: 0.5 },
+      { scope: { areas: ['nail'], only: 'cuticle softener' }, max_percent: 5 },
+    ]
+    const onNails = (acid: number) => severities(rows, makeFormula({ acid }, { areas: ['nail'] }))
+    expect(onNails(0.5)).toEqual([])
+    expect(onNails(3)).toEqual(['unknown'])
+    expect(onNails(6)).toEqual(['stop'])
+    expect(severities(rows, makeFormula({ acid: 3 }, { areas: ['face'] }))).toEqual(['stop'])
+  })
+  test('a ban for sprays stops nothing, since nobody states how a product is dispensed', () =>
+    expect(found([{ scope: { form: ['spray'] }, prohibited: true }], makeFormula({ acid: 1 }))).toEqual([]))
+})
+
+describe('a bound that must not even be reached', () => {
+  const BELOW: Row[] = [{ scope: {}, max_percent: 0.5, strict: 'percent' }]
+  test('is broken by the figure itself', () => {
+    expect(severities(BELOW, makeFormula({ acid: 0.5 }))).toEqual(['stop'])
+    expect(severities(BELOW, makeFormula({ acid: 0.499 }))).toEqual([])
+  })
+})
+
+describe('a pH that the law asks for', () => {
+  const ROWS: Row[] = [{ scope: {}, ph: { max: 11 } }]
+  const phSeverities = (rows: Row[], ph: number | null) =>
+    checkFormula(worldWith(rows), makeFormula({ acid: 1 }, { ph }))
+      .findings.filter(({ rule }) => rule === 'law-ph')
+      .map(({ severity }) => severity)
+  test('stops outside, not at the figure', () => {
+    expect(phSeverities(ROWS, 11)).toEqual([])
+    expect(phSeverities(ROWS, 11.1)).toEqual(['stop'])
+  })
+  test('strictly below is below', () => expect(phSeverities([{ ...ROWS[0]!, strict: 'ph' }], 11)).toEqual(['stop']))
+  test('a use with another window that nobody stated makes it unknown', () => {
+    const rows: Row[] = [...ROWS, { scope: { only: 'depilatory' }, ph: { max: 12.7 } }]
+    expect(phSeverities(rows, 12)).toEqual(['unknown'])
+    expect(phSeverities(rows, 13)).toEqual(['stop'])
+  })
 })
 
 describe('a limit with a day', () => {
@@ -90,6 +160,18 @@ describe('a limit with a day', () => {
   const rulesOn = (placedOn?: string) => found(ROWS, makeFormula({ acid: 1 }), placedOn).map(({ rule }) => rule)
   test('is coming before that day', () => expect(rulesOn('2026-12-31')).toEqual(['limit-coming']))
   test('is coming when no day was given', () => expect(rulesOn()).toEqual(['limit-coming']))
+  test('a wording of the past that is not on record is unknown, not fine', () => {
+    const rows: Row[] = [{ scope: {}, max_percent: 0.3, applies_from: '2026-05-01' }]
+    const asked = (day: string) =>
+      found(rows, makeFormula({ acid: 1 }), day, { date: '2026-11-25' }).map(({ severity, rule }) => [severity, rule])
+    expect(asked('2026-04-30')).toEqual([['unknown', 'limit-by-law']])
+    expect(asked('2026-05-01')).toEqual([['stop', 'limit-by-law']])
+  })
+  test('tells until when goods placed before may be sold off', () => {
+    const rows: Row[] = [{ scope: {}, max_percent: 0.3, applies_from: '2027-01-01', older_stock_until: '2028-06-30' }]
+    const [finding] = found(rows, makeFormula({ acid: 1 }))
+    expect(finding!.message).toContain('may be sold off until 2028-06-30')
+  })
   test('binds from that day on', () => {
     expect(rulesOn('2027-01-01')).toEqual(['limit-by-law'])
     expect(rulesOn('2030-06-01')).toEqual(['limit-by-law'])

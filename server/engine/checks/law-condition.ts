@@ -1,0 +1,72 @@
+import type { FormulaContext } from '#engine/formula/context.ts'
+import type { LimitRow } from '#engine/model/records.ts'
+import type { Check, Hit } from './check.ts'
+import { entriesOf } from './law-entries.ts'
+import type { Entry } from './law-entries.ts'
+import { fitOf } from './law-fit.ts'
+import { isInForce } from './law-judge.ts'
+import { lawHit } from './law-say.ts'
+
+/** Words on the label are due above a share of their own, where the row names one. */
+export const isWarningDue = ({ warning, warning_above_percent }: LimitRow, counted_percent: number): boolean =>
+  warning !== undefined && counted_percent > (warning_above_percent ?? 0)
+
+/** Rows that bear on the product for certain and are in force. */
+const rowsHere = ({ limit }: Entry, context: FormulaContext): LimitRow[] =>
+  limit.rows.filter((row) => isInForce(row, limit, context.placedOn) && fitOf(row, context).fits === 'yes')
+
+/** A ban or a limit that holds for sprays only: told, since nobody states how a product is dispensed. */
+function sprayText(row: LimitRow, context: FormulaContext): string | null {
+  if (!row.scope.form?.includes('spray')) return null
+  const { fits, asks } = fitOf(row, context)
+  if (fits !== 'unknown' || asks.some(({ kind }) => kind === 'use')) return null
+  if (row.prohibited) return 'not allowed in sprays'
+  return row.max_percent === undefined ? null : `in sprays at most ${row.max_percent} %`
+}
+
+interface Told {
+  entry: Entry
+  row: LimitRow
+  text: string
+}
+
+function textsOf(entry: Entry, context: FormulaContext): Told[] {
+  const { limit, counted_percent } = entry
+  const said = rowsHere(entry, context).flatMap((row) => [
+    ...(row.condition === undefined ? [] : [{ entry, row, text: row.condition.replace(/\.$/, '') }]),
+    ...(isWarningDue(row, counted_percent) ? [{ entry, row, text: `label: "${row.warning ?? ''}"` }] : []),
+  ])
+  const sprays = limit.rows
+    .filter((row) => isInForce(row, limit, context.placedOn))
+    .flatMap((row) => {
+      const text = sprayText(row, context)
+      return text === null ? [] : [{ entry, row, text }]
+    })
+  return [...said, ...sprays]
+}
+
+/** An opinion without a figure has nothing but its condition; one with a figure is told when the figure is passed. */
+const isGuidance = ({ limit }: Entry): boolean =>
+  limit.kind === 'opinion' && !limit.rows.some(({ max_percent, prohibited }) => max_percent !== undefined || prohibited)
+
+/** Bans and limits of one entry are records of their own; what they have to tell is told once. */
+const entryKey = ({ limit, members }: Entry): string =>
+  `${limit.market} ${limit.act} ${limit.entry} ${members.map(({ subject }) => subject.id).join(' ')}`
+
+const isTold = (entry: Entry): boolean =>
+  entry.members.length > 0 && entry.concern === 'yes' && (entry.limit.kind === 'law' || isGuidance(entry))
+
+/** rule:law-condition. Conditions and label words that cannot be computed. */
+export const lawCondition: Check = (context) => {
+  const byEntry = new Map<string, Told[]>()
+  for (const entry of entriesOf(context).filter(isTold)) {
+    byEntry.set(entryKey(entry), [...(byEntry.get(entryKey(entry)) ?? []), ...textsOf(entry, context)])
+  }
+  return [...byEntry.values()].flatMap((told): Hit[] => {
+    const [first] = told
+    if (!first) return []
+    const lead = isGuidance(first.entry) ? 'guidance, not law: ' : ''
+    const text = `${lead}${[...new Set(told.map((one) => one.text))].join('; ')}`
+    return [{ ...lawHit({ ...first, text }), severity: 'note' }]
+  })
+}

@@ -1,0 +1,145 @@
+import type { FormulaContext, Substance } from '#engine/formula/context.ts'
+import type { Subject } from '#engine/graph/subject.ts'
+import type { Knowledge } from '#engine/knowledge/knowledge.ts'
+import type { Limit, LimitRow } from '#engine/model/records.ts'
+import { broughtOf, contentsOf } from './law-content.ts'
+import type { Brought } from './law-content.ts'
+
+/** An entry that bears on a formula, with what it counts there. */
+export interface Entry {
+  limit: Limit
+  /** mass counted by the law [%]: every form of the substance on the basis of the entry */
+  counted_percent: number
+  members: Substance[]
+  /** blends whose shares nobody stated, and what they may add at most */
+  open: { blends: Subject[]; max_percent: number }
+  /** what natural scents typically bring of it */
+  brought: Brought
+  /** whether the entry speaks of this use; unknown where the purpose has to be asked */
+  concern: 'yes' | 'unknown'
+}
+
+const isMember = (limit: Limit, { id, classes }: Subject): boolean =>
+  limit.members[id] !== undefined || limit.memberClasses.some((one) => classes.has(one))
+
+const factorOf = (limit: Limit, { id }: Subject): number => limit.members[id] ?? 1
+
+/** A blend that is named but not recorded: its parts are known, their shares are not. */
+const isOpenBlend = ({ tier, madeOf }: Subject): boolean => tier === 'inventory' && madeOf.length > 0
+
+/** What is counted for certain, and what blends of unknown shares may hold. */
+function count(limit: Limit, context: FormulaContext): Pick<Entry, 'counted_percent' | 'members' | 'open'> {
+  const members = context.substances.filter(({ subject }) => isMember(limit, subject))
+  let counted_percent = members.reduce(
+    (sum, { subject, pure_percent }) => sum + pure_percent * factorOf(limit, subject),
+    0,
+  )
+  const open: Entry['open'] = { blends: [], max_percent: 0 }
+  for (const { subject, share_percent } of context.lines.filter((line) => isOpenBlend(line.subject))) {
+    const own = subject.parts.filter((part) => isMember(limit, part.subject))
+    if (own.length === 0) continue
+    counted_percent -= own.reduce((sum, part) => sum + share_percent * part.share * factorOf(limit, part.subject), 0)
+    open.blends.push(subject)
+    open.max_percent += share_percent * Math.max(...own.map((part) => factorOf(limit, part.subject)))
+  }
+  return { counted_percent: open.blends.length > 0 ? Math.max(0, counted_percent) : counted_percent, members, open }
+}
+
+export const isLimit = (row: LimitRow): boolean =>
+  row.prohibited === true || row.max_percent !== undefined || row.ph !== undefined
+
+const hasOtherEntry = ({ limits }: Subject, limit: Limit): boolean =>
+  limits.some(
+    (other) =>
+      other !== limit &&
+      other.market === limit.market &&
+      other.kind === 'law' &&
+      other.use === 'not-preservative' &&
+      other.rows.some((row) => isLimit(row) || row.condition !== undefined),
+  )
+
+/**
+ * A substance with an entry of its own for other uses is bound by the preservative entry where it preserves: where that is
+ * its role here, or perhaps where nothing else preserves. One that has no other entry is bound by it in every use.
+ */
+function preservesHere({ subject }: Substance, limit: Limit, context: FormulaContext): 'yes' | 'no' | 'unknown' {
+  if (!subject.allRoles.has('preservative') && !subject.allRoles.has('preservative-booster')) return 'no'
+  if (!hasOtherEntry(subject, limit)) return 'yes'
+  if (context.rolesOf(subject)[0]?.role === 'preservative') return 'yes'
+  const otherPreservative = context.lines.some(
+    (line) => line.subject.id !== subject.id && context.rolesOf(line.subject)[0]?.role === 'preservative',
+  )
+  return otherPreservative ? 'no' : 'unknown'
+}
+
+const best = (answers: readonly ('yes' | 'no' | 'unknown')[]): 'yes' | 'no' | 'unknown' =>
+  answers.includes('yes') ? 'yes' : answers.includes('unknown') ? 'unknown' : 'no'
+
+const playsHere = (role: string, { subject }: Substance, context: FormulaContext): 'yes' | 'no' | 'unknown' => {
+  if (!subject.allRoles.has(role)) return 'no'
+  return context.rolesOf(subject)[0]?.role === role ? 'yes' : 'unknown'
+}
+
+/** Does the entry speak of this use? */
+function concernOf(limit: Limit, members: readonly Substance[], context: FormulaContext): 'yes' | 'no' | 'unknown' {
+  if (limit.use === 'hair-dye') return 'no'
+  if (limit.use === 'uv-filter') return best(members.map((member) => playsHere('uv-filter', member, context)))
+  if (limit.use === 'fragrance') return members.some(({ subject }) => subject.allRoles.has('scent')) ? 'yes' : 'no'
+  if (limit.use === 'preservative') return best(members.map((member) => preservesHere(member, limit, context)))
+  if (limit.use === 'not-preservative') {
+    const preserves = members.every(({ subject }) => context.rolesOf(subject)[0]?.role === 'preservative')
+    return preserves ? 'no' : 'yes'
+  }
+  return 'yes'
+}
+
+/** Entries by member name, for constituents that have no record of their own. */
+const indexes = new WeakMap<Knowledge, ReadonlyMap<string, readonly Limit[]>>()
+
+function limitsByMember(knowledge: Knowledge): ReadonlyMap<string, readonly Limit[]> {
+  const known = indexes.get(knowledge)
+  if (known) return known
+  const index = new Map<string, Limit[]>()
+  for (const limit of knowledge.limits) {
+    for (const member of Object.keys(limit.members)) {
+      const list = index.get(member)
+      if (list) list.push(limit)
+      else index.set(member, [limit])
+    }
+  }
+  indexes.set(knowledge, index)
+  return index
+}
+
+const isRequired = (limit: Limit, context: FormulaContext): boolean =>
+  limit.requires.length === 0 || context.substances.some(({ subject }) => limit.requires.includes(subject.id))
+
+function lookUp(context: FormulaContext): Entry[] {
+  const byMember = limitsByMember(context.world.knowledge)
+  const limits = new Set([
+    ...context.substances.flatMap(({ subject }) => subject.limits),
+    ...[...contentsOf(context).keys()].flatMap((substance) => byMember.get(substance) ?? []),
+  ])
+  return [...limits]
+    .filter((limit) => limit.market === context.formula.market && isRequired(limit, context))
+    .map((limit) => ({ limit, ...count(limit, context), brought: broughtOf(context, limit.members) }))
+    .flatMap((entry): Entry[] => {
+      // A trace in an oil serves no purpose of its own: entries for a use do not speak of it.
+      const concern = entry.members.length === 0 ? 'yes' : concernOf(entry.limit, entry.members, context)
+      if (entry.members.length === 0 && entry.limit.use !== 'any') return []
+      return concern === 'no' ? [] : [{ ...entry, concern }]
+    })
+    .sort((a, b) => (a.limit.id < b.limit.id ? -1 : 1))
+}
+
+/** Several rules read the entries, so they are looked up once for each context. */
+const memo = new WeakMap<FormulaContext, Entry[]>()
+
+/** All entries of the market that count something in this formula, by id. */
+export function entriesOf(context: FormulaContext): readonly Entry[] {
+  const known = memo.get(context)
+  if (known) return known
+  const found = lookUp(context)
+  memo.set(context, found)
+  return found
+}

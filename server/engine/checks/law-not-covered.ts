@@ -1,0 +1,99 @@
+import type { FormulaContext, Substance } from '#engine/formula/context.ts'
+import type { Knowledge } from '#engine/knowledge/knowledge.ts'
+import type { Check, Hit } from './check.ts'
+import { because, nameOf } from './say.ts'
+
+const isFilterHere = ({ subject }: Substance, context: FormulaContext): boolean =>
+  context.rolesOf(subject)[0]?.role === 'uv-filter'
+
+/** UV filters are allowed by list: for the EU five entries of it are on record, for the US none. */
+function openFilters(context: FormulaContext): Hit[] {
+  const { market } = context.formula
+  return context.substances
+    .filter((substance) => isFilterHere(substance, context))
+    .filter(({ subject }) => !subject.limits.some((limit) => limit.market === market && limit.use === 'uv-filter'))
+    .map(({ subject }) => ({
+      severity: 'unknown',
+      about: [subject.id],
+      message:
+        market === 'us'
+          ? `${nameOf(subject)}: a UV filter makes the product a drug in the US; the list of filters allowed there is not covered`
+          : `${nameOf(subject)}: its entry in the EU list of UV filters (Annex VI) is not covered`,
+      remedy: 'Look it up in the list of UV filters of the market, with its greatest share',
+      because: [because('used as a UV filter'), because('no entry of the list on record')],
+      sources: [],
+    }))
+}
+
+interface Covered {
+  byId: ReadonlyMap<string, readonly string[]>
+  entries: ReadonlySet<string>
+}
+
+const memo = new WeakMap<Knowledge, Covered>()
+
+const ANNEX = /^Annex (\w+)/
+
+/** Entries that the inventory names for an ingredient, and those of which the wording is on record. */
+function coverOf(knowledge: Knowledge): Covered {
+  const known = memo.get(knowledge)
+  if (known) return known
+  const rows = knowledge.tables.get('annex-entries') ?? []
+  const covered = {
+    byId: new Map(rows.map((row) => [row['ingredient'] ?? '', (row['annex_entries'] ?? '').split('; ')])),
+    entries: new Set([
+      ...knowledge.limits.flatMap(({ act, entry }) => {
+        const annex = ANNEX.exec(act)?.[1]
+        return annex === undefined ? [] : [`${annex}/${entry}`]
+      }),
+      ...knowledge.allergens.map(({ locator }) => locator.replace(/^Annex (\w+), ref\. no (\w+).*$/, '$1/$2')),
+    ]),
+  }
+  memo.set(knowledge, covered)
+  return covered
+}
+
+/** An ingredient that the inventory files under an entry whose wording is not on record: there is law, and it is not known here. */
+function openEntries(context: FormulaContext): Hit[] {
+  if (context.formula.market !== 'eu') return []
+  const { byId, entries } = coverOf(context.world.knowledge)
+  return context.substances.flatMap(({ subject }): Hit[] => {
+    const open = (byId.get(subject.id) ?? []).filter((entry) => !entries.has(entry))
+    if (open.length === 0) return []
+    const named = open.map((entry) => `Annex ${entry.replace('/', ', entry ')}`).join('; ')
+    const banned = open.some((entry) => entry.startsWith('II/'))
+    return [
+      {
+        severity: 'unknown',
+        about: [subject.id],
+        message: `${nameOf(subject)} is named in ${named} of the EU regulation, ${banned ? 'the list of prohibited substances' : 'which sets limits or conditions'}; the wording is not covered here`,
+        remedy: banned ? 'Look the entry up; until then leave it out' : 'Look the entry up before you use it',
+        because: [because(`filed under ${open.join(', ')} in the inventory copy`), because('entry not on record')],
+        sources: [],
+      },
+    ]
+  })
+}
+
+/** What of the law of a market is on record at all. */
+const marketNote = ({ formula }: FormulaContext): Hit[] =>
+  formula.market === 'us'
+    ? [
+        {
+          severity: 'note',
+          about: [],
+          message:
+            'US law is covered in part only: ingredients prohibited or restricted in 21 CFR 700 and 250.250, some label rules, panel conclusions. Not covered: the list of colour additives, drug monographs (sunscreen, acne, antiperspirant), state law. No remark is no leave; no legal advice',
+          remedy: 'Look up what is not covered',
+          because: [because('market: US'), because('no positive lists of the US on record')],
+          sources: [],
+        },
+      ]
+    : []
+
+/** rule:law-not-covered. Where there is law and no table of it: said, never taken for fine. */
+export const lawNotCovered: Check = (context) => [
+  ...marketNote(context),
+  ...openFilters(context),
+  ...openEntries(context),
+]
