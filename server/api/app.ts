@@ -8,6 +8,7 @@ import { acceptJsonOnly } from './plugins/json-body.ts'
 import { watchMethods } from './plugins/methods.ts'
 import { describeRoutes } from './plugins/openapi.ts'
 import { servePages } from './plugins/pages.ts'
+import { batchRoutes } from './routes/batch.ts'
 import { calculateRoutes } from './routes/calculate.ts'
 import { checkRoutes } from './routes/check.ts'
 import { graphRoutes } from './routes/graph.ts'
@@ -41,6 +42,7 @@ const ROUTES = [
   checkRoutes,
   swapRoutes,
   calculateRoutes,
+  batchRoutes,
 ]
 
 function newApp(logger: AppOptions['logger']): App {

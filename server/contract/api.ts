@@ -1,4 +1,5 @@
 import type { Static } from 'typebox'
+import type { BatchAsk, BatchReply } from './batch.ts'
 import type { CalculateReply, CalculationsReply } from './calculate.ts'
 import type { CheckBody, CheckReply } from './check.ts'
 import type { ErrorReply } from './error.ts'
@@ -26,6 +27,7 @@ export interface Api {
   'GET /api/graph': { reply: GraphReply }
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
   'POST /api/swaps': { body: Static<typeof SwapsBody>; reply: SwapsReply }
+  'POST /api/batch': { body: Static<typeof BatchAsk>; reply: BatchReply }
   'GET /api/calculate': { reply: CalculationsReply }
   'POST /api/calculate/:name': { body: Record<string, unknown>; reply: CalculateReply }
   'POST /api/swap-sheet': {

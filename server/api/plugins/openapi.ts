@@ -13,6 +13,7 @@ export const SUMMARIES: Readonly<Record<string, string>> = {
   'GET /api/graph': 'The part of the graph around one node',
   'POST /api/check': 'Does this formula hold together?',
   'POST /api/swaps': 'What can stand in for what is missing, re-dosed and checked again?',
+  'POST /api/batch': 'What do I weigh, and in which order do I work?',
   'GET /api/calculate': 'Which textbook calculations are there, and what do they ask?',
   'POST /api/swap-sheet': 'For every line of a formula: its role, its stand-ins, whether it can be left out',
 }

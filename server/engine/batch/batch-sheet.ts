@@ -2,67 +2,28 @@ import { runChecks, verdictOf } from '#engine/checks/run.ts'
 import { buildContext } from '#engine/formula/build-context.ts'
 import { numberOf } from '#engine/graph/subject.ts'
 import type { World } from '#engine/graph/world.ts'
-import type { BatchAsk, BatchLine, BatchPhase, BatchSheet, BatchStep, Look, Portion } from '#engine/model/batch.ts'
+import type { BatchAsk, BatchLine, BatchPhase, BatchSheet, BatchStep, Portion } from '#engine/model/batch.ts'
 import { mustBeIn } from '#engine/units/must-be-in.ts'
 import { roundTo } from '#engine/units/round.ts'
 import { batchCost, costOf } from './cost.ts'
 import type { Prices } from './cost.ts'
-import { daysAfter } from './days.ts'
+import { looksOf } from './looks.ts'
 import { stepsOf } from './flow.ts'
 import type { Placed } from './item.ts'
 import { itemsOf } from './items.ts'
 import { makePlan } from './make-plan.ts'
+import { massOf, phasesOf, portionsOf } from './portions.ts'
 import { contentsOf, edgesOf } from './order-graph.ts'
 import type { Draft, Plan } from './plan.ts'
 import { sizeRemarks, smallLines } from './remarks-weighing.ts'
 import { workRemarks } from './remarks-work.ts'
 
 const STEP_G = 0.1
-/** Digits after which a sum of scale steps is only binary noise. */
-const DIGITS = 12
-
-const massOf = (units: number, step_g: number): number => Number((units * step_g).toPrecision(DIGITS))
-
-/** Whole scale steps of a line by the step of work that adds it. */
-function unitsByStep({ key, units }: Placed, plan: Plan, drafts: readonly Draft[]): [string, number][] {
-  const adding = drafts.filter(({ adds }) => adds.includes(key)).map(({ id }) => id)
-  const kept = (id: string): number => (plan.keptBack?.key === key ? (plan.keptBack.units.get(id) ?? 0) : 0)
-  const [first = '', ...later] = adding
-  const rest = units - later.reduce((sum, id) => sum + kept(id), 0)
-  return [[first, rest], ...later.map((id): [string, number] => [id, kept(id)])]
-}
-
-const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
-
-function phasesOf(drafts: readonly Draft[], portions: ReadonlyMap<string, Portion[]>): BatchPhase[] {
-  return drafts
-    .filter(({ adds }) => adds.length > 0)
-    .map(({ id, title, adds }, at) => ({
-      phase: LETTERS[at] ?? String(at + 1),
-      title,
-      step: id,
-      lines: adds,
-      weigh_g: roundTo(
-        adds
-          .flatMap((key) => portions.get(key) ?? [])
-          .reduce((sum, part) => sum + (part.step === id ? part.weigh_g : 0), 0),
-        6,
-      ),
-    }))
-}
 
 function strengthOf({ line }: Placed): Pick<BatchLine, 'strength_percent' | 'strengthFrom'> {
   if (line.strength_percent !== undefined) return { strength_percent: line.strength_percent, strengthFrom: 'stated' }
   const usual_percent = numberOf(line.subject, 'active_percent')
   return usual_percent === undefined ? {} : { strength_percent: roundTo(usual_percent, 2), strengthFrom: 'record' }
-}
-
-const DAYS = [1, 7, 30]
-
-function looksOf(drafts: readonly Draft[], date: string | null): Look[] {
-  const look = drafts.find(({ id }) => id === 'watch')?.text ?? ''
-  const signs = /look for: ([^.]*)\./.exec(look)?.[1] ?? ''
-  return DAYS.map((day) => ({ day, ...(date !== null && { date: daysAfter(date, day) }), look: signs }))
 }
 
 interface Sheet {
@@ -138,12 +99,7 @@ export function batchSheet(world: World, ask: BatchAsk): BatchSheet {
   const date = ask.date ?? null
   const plan = makePlan({ context, items, step_g, date, batchCode: ask.batchCode ?? null })
   const drafts = stepsOf(plan)
-  const portions = new Map(
-    plan.placed.map((item) => [
-      item.key,
-      unitsByStep(item, plan, drafts).map(([step, count]) => ({ step, weigh_g: massOf(count, step_g) })),
-    ]),
-  )
+  const portions = portionsOf(plan, drafts)
   const phases = phasesOf(drafts, portions)
   const prices = pricesOf(ask, world)
   const sheet: Sheet = { ask, plan, drafts, portions, phases, prices }

@@ -1,3 +1,4 @@
+import { draft, held, standing } from './draft.ts'
 import type { Draft, Maker, Plan } from './plan.ts'
 import type { Process } from './process.ts'
 import { barLate, barPowder, meltBar, pressBar, workIn } from './steps-bar.ts'
@@ -6,16 +7,8 @@ import { combine, emulsify, gumIntoOil, oilPhase, wetPigment } from './steps-emu
 import { discard, fill, keepSample, mark, watch } from './steps-end.ts'
 import { fatLate, fatPowder, meltFats, setFats, softenButters } from './steps-fat.ts'
 import { dissolveHot, strewGum, strewPolymer, swellClay, wetGum, wetHot } from './steps-gum.ts'
-import {
-  addIons,
-  adjustPh,
-  joinAlcohol,
-  neutralise,
-  scentIntoWash,
-  surfactants,
-  thicken,
-  warmSurfactants,
-} from './steps-late.ts'
+import { addIons, joinAlcohol, scentIntoWash, surfactants, thicken, warmSurfactants } from './steps-late.ts'
+import { adjustPh, neutralise } from './steps-ph.ts'
 import { bind, grindColour, shapePowder, sieve } from './steps-powder.ts'
 import { combineSoap, cureSoap, makeLye, meltSoapFats, mouldSoap, soapLate, testSoap, trace } from './steps-soap.ts'
 import { clean, weigh } from './steps-start.ts'
@@ -36,6 +29,20 @@ const WATER: readonly Maker[] = [
   waterPhase,
 ]
 const LATE: readonly Maker[] = [thicken]
+
+/** Whatever still stands in a cup beside the batch comes in before it is filled. */
+const joinRest: Maker = (_plan, before) => {
+  const cups = before.filter(({ isMain, adds }) => !isMain && adds.length > 0).map(({ id }) => id)
+  const rest = standing(before, ...cups)
+  if (rest.length === 0) return null
+  return draft({
+    id: 'join',
+    title: 'Bring all together',
+    text: 'Stir what still stands in cups into the batch, in a thin stream.',
+    why: 'Poured in at once it falls out or lumps',
+    uses: [...held(before), ...rest],
+  })
+}
 
 /** With oil outside the pH belongs to the water phase alone, so it is set before that goes in. */
 const whenOilOutside =
@@ -87,7 +94,7 @@ const FLOWS: Readonly<Record<Process, readonly Maker[]>> = {
 
 /** All steps of a batch. A step only refers to steps before it, so their order is one that keeps every edge. */
 export const stepsOf = (plan: Plan): Draft[] =>
-  [...START, ...FLOWS[plan.process], ...END].reduce<Draft[]>((before, make) => {
+  [...START, ...FLOWS[plan.process], joinRest, ...END].reduce<Draft[]>((before, make) => {
     const step = make(plan, before)
     return step ? [...before, step] : before
   }, [])

@@ -1,6 +1,6 @@
 import type { BatchSheet } from '#engine/model/batch.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
-import { hasClass, isFirst, onlyInOil, playsHere } from './roles-here.ts'
+import { hasClass, inWater, isFirst, isLiquid, onlyInOil, playsHere } from './roles-here.ts'
 
 export type Process = BatchSheet['process']
 
@@ -27,12 +27,16 @@ export const isSoap = (context: FormulaContext): boolean =>
   sum(context.lines.filter((line) => playsHere(context, line, 'lye'))) >= LYE_PERCENT &&
   context.oil_percent >= FAT_OF_SOAP_PERCENT
 
+const hasWater = (context: FormulaContext): boolean =>
+  context.lines.some((line) => isFirst(context, line, 'water-phase', 'solvent') || (isLiquid(line) && inWater(line)))
+
 /** How a formula is made: which kind of work, by its form and by what is in it. */
 export function processOf(context: FormulaContext): Process {
   const { form } = context
   if (isSoap(context)) return 'soap'
   if (form === 'bar' || form === 'anhydrous' || form === 'powder') return form
   const oil_percent = sum(oilPhaseLines(context))
+  if (!hasWater(context)) return oil_percent > 0 ? 'anhydrous' : 'one-phase'
   const isEmulsion = form === 'oil-in-water' || form === 'water-in-oil'
   if (isEmulsion) return oil_percent > 0 ? 'emulsion' : 'one-phase'
   return oil_percent >= OIL_PHASE_PERCENT && holdsOil(context) ? 'emulsion' : 'one-phase'

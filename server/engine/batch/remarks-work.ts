@@ -1,103 +1,15 @@
-import { heatAsked } from '#engine/checks/heat-too-low.ts'
 import { because, nameOf } from '#engine/checks/say.ts'
-import { numberOf, rangeOfProperty, usedClaim, wordOf } from '#engine/graph/subject.ts'
+import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import type { BatchRemark } from '#engine/model/batch.ts'
 import { named } from './draft.ts'
-import { heatNeedUnknown } from './heat.ts'
 import type { Place, Placed } from './item.ts'
 import { needsOtherLiquid } from './media.ts'
 import type { Plan } from './plan.ts'
-import { heatReason, phaseReason, practice } from './reasons.ts'
-import { hasPhStep } from './steps-late.ts'
-import { bears_c, isFirst, isPowder, onlyInOil, playsHere } from './roles-here.ts'
-
-type Remark = (plan: Plan) => BatchRemark[]
-
-const keys = (items: readonly Placed[]): string[] => items.map(({ key }) => key).sort()
-const one = (remark: Omit<BatchRemark, 'lines'>, items: readonly Placed[]): BatchRemark[] =>
-  items.length === 0 ? [] : [{ ...remark, lines: keys(items) }]
-
-const HEATED: Record<Plan['process'], readonly Place[]> = {
-  emulsion: ['base', 'water', 'gum', 'gum-medium', 'polymer', 'clay', 'hot', 'oil', 'pigment', 'pigment-medium'],
-  'one-phase': ['hot', 'warm-surfactant'],
-  anhydrous: ['oil', 'butter', 'pigment', 'pigment-medium'],
-  bar: ['oil', 'surfactant'],
-  powder: [],
-  soap: [],
-}
-
-const heatUnknown: Remark = (plan) => {
-  const isHot = plan.process === 'one-phase' ? plan.hotGum !== null : plan.heat !== null
-  const open = !isHot
-    ? []
-    : plan
-        .at(...HEATED[plan.process])
-        .filter(
-          ({ line }) =>
-            bears_c(line) === undefined && heatAsked(line) === null && !isFirst(plan.context, line, 'water'),
-        )
-  return one(
-    {
-      kind: 'unknown-heat',
-      severity: 'unknown',
-      message: `What heat they bear is not on record: ${named(open)}`,
-      remedy: 'Ask the seller, above all where it is an active, a dye or an extract',
-      because: [because('no heat limit on record')],
-    },
-    open,
-  )
-}
-
-const needUnknown: Remark = (plan) => {
-  const open = plan.at('oil', 'butter').filter(({ line }) => heatNeedUnknown(plan.context, line))
-  return one(
-    {
-      kind: 'unknown-heat',
-      severity: 'unknown',
-      message: `Whether they have to be melted, and at what heat, is not on record: ${named(open)}`,
-      remedy: 'Ask the seller; heat until clear, no more',
-      because: [because('no melting point and no process heat on record')],
-    },
-    open,
-  )
-}
-
-const strengthUnknown: Remark = (plan) => {
-  const open = plan.placed.filter(
-    ({ line }) =>
-      line.strength_percent === undefined &&
-      numberOf(line.subject, 'active_percent') === undefined &&
-      !['powder', 'solid'].includes(wordOf(line.subject, 'form') ?? '') &&
-      isFirst(plan.context, line, 'surfactant', 'acid', 'base', 'chemical-exfoliant', 'plant-extract'),
-  )
-  return one(
-    {
-      kind: 'unknown-strength',
-      severity: 'unknown',
-      message: `How strong it is as supplied is neither stated nor on record: ${named(open)}`,
-      remedy: 'Look on the bottle and state it; another strength is another dose',
-      because: [because('weighed as supplied')],
-    },
-    open,
-  )
-}
-
-const phaseUnknown: Remark = (plan) => {
-  const open = plan.placed.filter(
-    ({ line, stated }) =>
-      stated === undefined && (usedClaim(line.subject, 'phase') ?? usedClaim(line.subject, 'solubility')) === undefined,
-  )
-  return one(
-    {
-      kind: 'unknown-phase',
-      severity: 'unknown',
-      message: `Into which phase it goes is neither stated nor on record: ${named(open)}`,
-      remedy: 'Ask the seller in what it dissolves, and state its phase in the recipe',
-      because: [because('phase and solubility are not on record')],
-    },
-    open,
-  )
-}
+import { heatReason, practice } from './reasons.ts'
+import { one } from './remark.ts'
+import type { Remark } from './remark.ts'
+import { UNKNOWNS } from './remarks-unknown.ts'
+import { bears_c, isPowder, onlyInOil, playsHere } from './roles-here.ts'
 
 const notDissolved: Remark = (plan) => {
   const hard = plan
@@ -139,38 +51,25 @@ const powderInFat: Remark = (plan) =>
     )
   })
 
-const LATE: readonly Place[] = [
-  'cool',
-  'first',
-  'first-medium',
-  'powder',
-  'ph',
-  'neutraliser',
-  'thicken',
-  'premix',
-  'alcohol',
-]
+const MELTED: readonly Place[] = ['oil', 'butter']
+const EARLY: readonly Place[] = ['gum', 'polymer', 'clay', 'hot', 'water']
+
+/** What the work does with a line, where the recipe says another phase; empty where both agree. */
+function otherThan({ line, stated, place }: Placed, { heat }: Plan): string {
+  if ((stated === 'water' || stated === 'oil') && place === 'cool' && bears_c(line) !== undefined)
+    return 'goes in after the heat here'
+  if (stated !== 'cool-down' || heat === null) return ''
+  if (MELTED.includes(place)) return 'is melted here: cold it stays as grains'
+  return EARLY.includes(place) ? 'goes into the water phase here' : ''
+}
 
 /** The recipe says one phase, the work another: said, with the reason. */
 const moved: Remark = (plan) =>
   plan.placed.flatMap((item) => {
-    const { line, stated, place } = item
-    const late = LATE.includes(place)
-    const limit_c = bears_c(line)
-    const tooHot = (stated === 'water' || stated === 'oil') && place === 'cool' && limit_c !== undefined
-    const tooCold = stated === 'cool-down' && !late && (place === 'oil' || place === 'butter') && plan.heat !== null
-    if (!tooHot && !tooCold) return []
-    return one(
-      {
-        kind: 'moved',
-        severity: 'note',
-        message: tooHot
-          ? `${nameOf(line.subject)} stands in the ${stated} phase of the recipe and goes in after the heat here`
-          : `${nameOf(line.subject)} stands in the cool-down phase of the recipe and is melted here: cold it stays as grains`,
-        because: tooHot ? [heatReason(line), phaseReason(line, stated)] : [...item.reasons],
-      },
-      [item],
-    )
+    const does = otherThan(item, plan)
+    if (does === '') return []
+    const message = `${nameOf(item.line.subject)} stands in the ${item.stated} phase of the recipe and ${does}`
+    return one({ kind: 'moved', severity: 'note', message, because: [...item.reasons] }, [item])
   })
 
 const heatDiffers: Remark = ({ heat }) =>
@@ -212,32 +111,7 @@ const setsFirst: Remark = (plan) => {
   )
 }
 
-const phOpen: Remark = (plan) =>
-  plan.context.ph === null && hasPhStep(plan)
-    ? [
-        {
-          kind: 'ph-target-unknown',
-          severity: 'unknown',
-          lines: [],
-          message: 'The recipe names no pH: to which value it has to be brought is not known',
-          remedy: 'Look at the pH windows of its lines and state one',
-          because: [because('no pH was given')],
-        },
-      ]
-    : []
-
-const REMARKS: readonly Remark[] = [
-  heatDiffers,
-  setsFirst,
-  notDissolved,
-  moved,
-  heatUnknown,
-  needUnknown,
-  powderInFat,
-  strengthUnknown,
-  phaseUnknown,
-  phOpen,
-]
+const REMARKS: readonly Remark[] = [heatDiffers, setsFirst, notDissolved, moved, powderInFat, ...UNKNOWNS]
 
 /** What has to be said about how this batch is made. */
 export const workRemarks = (plan: Plan): BatchRemark[] => REMARKS.flatMap((remark) => remark(plan))

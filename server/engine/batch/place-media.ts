@@ -1,0 +1,37 @@
+import { because } from '#engine/checks/say.ts'
+import { isGum, needsOtherLiquid, pigmentOilFor, solventFor, surfactantCarrier, wetterFor } from './media.ts'
+import { practice } from './reasons.ts'
+import type { Place, Placed, Reason } from './item.ts'
+import type { Setting } from './setting.ts'
+
+const moved = (item: Placed, place: Place, fact: string): Placed => ({ ...item, place, reasons: [practice(fact)] })
+
+const firstReasons = ({ line }: Placed): Reason[] =>
+  line.subject.needs.filter(({ need }) => need === 'process' || need === 'solubiliser').map(({ says }) => because(says))
+
+/** Gives the helpers their place: the liquid that wets, dissolves, grinds or melts what cannot go in by itself. */
+export function withMedia(placed: readonly Placed[], setting: Setting): Placed[] {
+  const hard = placed.filter((item) => ['water', 'cool'].includes(item.place) && needsOtherLiquid(setting, item.line))
+  const solvent = solventFor(setting, hard)
+  const gums = placed.filter(({ place }) => place === 'gum')
+  const wetter = wetterFor(
+    setting,
+    [...gums, ...placed.filter(({ place }) => place === 'hot')].filter(({ line }) => isGum(setting, line)),
+    solvent,
+  )
+  const pigments = placed.filter(({ place }) => place === 'pigment')
+  const grinder = pigmentOilFor(setting, pigments)
+  const melted = placed.filter(({ place }) => place === 'warm-surfactant')
+  const carrier = melted.length > 0 ? surfactantCarrier(setting) : null
+  return placed.map((item) => {
+    if (solvent && hard.includes(item))
+      return { ...item, place: 'first', reasons: [...firstReasons(item), ...item.reasons] }
+    if (item.key === solvent?.key) return moved(item, 'first-medium', 'takes up what hardly dissolves in water')
+    if (item.key === wetter?.key)
+      return moved(item, 'gum-medium', 'wets the gum without swelling it, so that it does not lump')
+    if (item.key === grinder?.key) return moved(item, 'pigment-medium', 'wets the powder')
+    if (item.place === 'pigment' && !grinder) return { ...item, place: 'powder' }
+    if (item.key === carrier?.key) return moved(item, 'warm-surfactant', 'takes up what melts into it')
+    return item
+  })
+}

@@ -1,0 +1,26 @@
+import { heatAsked } from '#engine/checks/heat-too-low.ts'
+import { because } from '#engine/checks/say.ts'
+import { HAND_WARM_C } from './heat.ts'
+import { bears_c } from './roles-here.ts'
+import type { Item, Place, Reason } from './item.ts'
+import type { Setting } from './setting.ts'
+
+/** Where a line goes, or null where the rule has no word on it. */
+export type Where = { place: Place; reasons: Reason[] } | null
+export type Rule = (item: Item, setting: Setting) => Where
+
+export const at = (place: Place, ...reasons: Reason[]): Where => ({ place, reasons })
+
+export const heatAskReason = ({ line }: Item): Reason => {
+  const asked = heatAsked(line)
+  return asked
+    ? because(`${asked.what} ${asked.asked_c} °C`, asked.claim)
+    : because('what heat it needs is not on record')
+}
+
+/** Whether it has to be warmer than a hand to melt or dissolve. */
+export const asksHeat = ({ line }: Item): boolean => (heatAsked(line)?.asked_c ?? 0) > HAND_WARM_C
+
+/** Whether the heat of this work is more than it bears. */
+export const tooHotFor = ({ line }: Item, { heat }: Setting): boolean =>
+  heat !== null && (bears_c(line) ?? Infinity) < heat.min_c

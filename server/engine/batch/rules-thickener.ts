@@ -1,0 +1,36 @@
+import { isGum, isHotGum } from './media.ts'
+import { asksHeat, at, heatAskReason, tooHotFor } from './place-rule.ts'
+import { practice, roleReason, solubilityReason } from './reasons.ts'
+import { hasClass, isFirst, isPowder, isSolid } from './roles-here.ts'
+import type { Rule } from './place-rule.ts'
+
+/** Ions that set a gum. */
+export const setsGum: Rule = ({ line }, { context }) =>
+  isFirst(context, line, 'gelling-ion') &&
+  context.lines.some((other) => other.subject.needs.some(({ need }) => need === 'ions'))
+    ? at('ions', roleReason(context, line), practice('the gum has to be dissolved before the ions set it'))
+    : null
+
+/** Polymers, clays and gums, each worked in its own way. */
+export const thickens: Rule = (item, setting) => {
+  const { line } = item
+  const { context } = setting
+  if (hasClass(line, 'acrylic-polymer') && !isPowder(line) && isFirst(context, line, 'thickener')) {
+    const isAcid = line.subject.needs.some(({ need }) => need === 'neutraliser')
+    return at(isAcid ? 'water' : 'thicken', roleReason(context, line), solubilityReason(line))
+  }
+  if (hasClass(line, 'acrylic-polymer') && isPowder(line))
+    return at('polymer', roleReason(context, line), solubilityReason(line))
+  if (hasClass(line, 'swelling-clay') && isFirst(context, line, 'thickener'))
+    return at('clay', roleReason(context, line))
+  if (isHotGum(setting, line)) return at('hot', roleReason(context, line), heatAskReason(item))
+  if (isGum(setting, line) && !tooHotFor(item, setting))
+    return at('gum', roleReason(context, line), solubilityReason(line))
+  return null
+}
+
+/** Solids that water takes up only hot, where there is no oil phase. */
+export const dissolvesHot: Rule = (item, { process }) =>
+  process === 'one-phase' && asksHeat(item) && isSolid(item.line)
+    ? at('hot', heatAskReason(item), solubilityReason(item.line))
+    : null
