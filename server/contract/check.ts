@@ -18,6 +18,23 @@ export const CheckBody = closed({
   ),
 })
 
+const Separation = closed({
+  /** rate at which measured mixtures like this one separated, 0 to 1; null outside of what was measured */
+  rate: Type.Union([closed({ rate: Type.Number(), min: Type.Number(), max: Type.Number() }), Type.Null()]),
+  outside: Type.Array(Type.String()),
+})
+
+/** Active matter of a wash as a share of the formula, whole and by charge. */
+const Wash = closed({
+  active_percent: Type.Number(),
+  anionic_percent: Type.Number(),
+  amphoteric_percent: Type.Number(),
+  nonionic_percent: Type.Number(),
+  cationic_percent: Type.Number(),
+  strengthUnknown: Type.Array(Type.String()),
+  separation: Type.Optional(Separation),
+})
+
 export const CheckReply = closed({
   verdict: Verdict,
   findings: Type.Array(Finding),
@@ -45,6 +62,7 @@ export const CheckReply = closed({
   ),
   form: Form,
   formDerived: Type.Boolean(),
+  wash: Type.Optional(Wash),
   graphVersion: Type.String(),
 })
 export type CheckReply = Static<typeof CheckReply>

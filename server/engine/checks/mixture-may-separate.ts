@@ -1,12 +1,12 @@
-import type { MixturePolymer } from '#engine/chemistry/mixtures/mixture.ts'
 import { separationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
+import type { Mixture, MixturePolymer } from '#engine/chemistry/mixtures/mixture.ts'
+import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { mixtureDataOf } from '#engine/knowledge/mixture-data.ts'
-import { readableName } from '#engine/units/readable-name.ts'
 import type { Check, Hit } from './check.ts'
 import { countAlike } from './mixture-counts.ts'
 import { mixtureHere } from './mixture-here.ts'
 import type { MixtureHere } from './mixture-here.ts'
-import { mixtureRemedy, percent } from './mixture-remedy.ts'
+import { mixtureRemedy, percent, TRIAL } from './mixture-remedy.ts'
 import { because, nameOf, shareFact } from './say.ts'
 
 const WARN_FROM_RATE = 0.8
@@ -14,51 +14,57 @@ const NOTE_FROM_RATE = 0.4
 
 const SOURCE = 'CHITRE2024'
 
-const idsOf = (here: MixtureHere): string[] =>
-  [...here.surfactants.map(({ line }) => line), ...here.polymers, ...here.thickeners.map(({ line }) => line)]
-    .map(({ subject }) => subject.id)
-    .filter((id, at, all) => all.indexOf(id) === at)
-    .sort()
+const linesOf = ({ surfactants, polymers, thickeners }: MixtureHere): FormulaLine[] => [
+  ...surfactants.map(({ line }) => line),
+  ...polymers,
+  ...thickeners.map(({ line }) => line),
+]
 
-const names = (here: MixtureHere): string =>
-  [...here.surfactants.map(({ line }) => line), ...here.polymers].map(({ subject }) => nameOf(subject)).join(', ')
+const idsOf = (here: MixtureHere): string[] => [...new Set(linesOf(here).map(({ subject }) => subject.id))].sort()
+
+const namesOf = (here: MixtureHere): string =>
+  linesOf({ ...here, thickeners: [] })
+    .map(({ subject }) => nameOf(subject))
+    .join(', ')
 
 /** What the counted mixtures were, and which of the surfactants here were never in one. */
-function countFacts(here: MixtureHere, polymer: MixturePolymer, measured: Parameters<typeof countAlike>[0]) {
+function countsHere(here: MixtureHere, polymer: MixturePolymer, { world }: FormulaContext) {
+  const { measured } = mixtureDataOf(world.knowledge)
   const kinds = here.surfactants.flatMap(({ kind }) => kind ?? [])
-  const { n, separated, alike, names: seen } = countAlike(measured, kinds, polymer)
-  const common =
-    alike === 'polymer' ? `with ${readableName(polymer)}` : `of these kinds of surfactant with ${readableName(polymer)}`
+  const { n, separated, alike, names } = countAlike(measured, kinds, polymer)
+  const nameById = (id: string): string => {
+    const subject = world.find(id)
+    return subject ? nameOf(subject) : id
+  }
+  const common = `${alike === 'polymer' ? '' : 'of these kinds of surfactant '}with ${nameById(polymer)}`
   const known = new Set(measured.flatMap((one) => one.names))
   const strange = here.surfactants.map(({ line }) => line.subject).filter(({ id }) => !known.has(id))
   return {
-    n,
-    separated,
+    said: `of ${n} measured mixtures ${common} ${separated} separated`,
+    rate: separated / n,
     facts: [
-      because(`${separated} of ${n} measured mixtures ${common} separated (${seen.map(readableName).join(', ')})`),
+      because(`${separated} of ${n} measured mixtures ${common} separated (${names.map(nameById).join(', ')})`),
       ...strange.map((subject) => because(`${nameOf(subject)} itself was not measured, others of its kind were`)),
     ],
   }
 }
 
-function hitInside(
-  here: MixtureHere & { mixture: NonNullable<MixtureHere['mixture']> },
-  data: ReturnType<typeof mixtureDataOf>,
-): Hit[] {
-  if (!data.model) return []
-  const { rate, min, max } = separationRate(here.mixture, data.model)
+function hitInside(here: MixtureHere, mixture: Mixture, context: FormulaContext): Hit[] {
+  const { measured, model } = mixtureDataOf(context.world.knowledge)
+  if (!model) return []
+  const { rate, min, max } = separationRate(mixture, model)
   if (rate < NOTE_FROM_RATE) return []
-  const { n, facts } = countFacts(here, here.mixture.polymer, data.measured)
+  const { said, facts } = countsHere(here, mixture.polymer, context)
+  const interval = `95 % interval ${Math.round(min * 100)} to ${percent(max)}`
   return [
     {
       severity: rate >= WARN_FROM_RATE ? 'warn' : 'note',
       about: idsOf(here),
-      message: `Mixtures like this of ${names(here)} separated in about ${percent(rate)} of cases when measured (95 % interval ${Math.round(min * 100)} to ${percent(max)}; ${n} mixtures of this kind)`,
-      remedy: mixtureRemedy(here.mixture, data.model),
+      message: `About ${percent(rate)} of mixtures like this one separate (${interval}, fitted to ${measured.length} measured mixtures; ${said}): ${namesOf(here)}`,
+      remedy: mixtureRemedy(mixture, model),
       because: [
         ...facts,
-        ...[...here.surfactants, ...here.thickeners].map(({ line }) => shareFact(line)),
-        ...here.polymers.map(shareFact),
+        ...linesOf(here).map(shareFact),
         because('shares as supplied; whether the measured shares are as supplied or active matter is not stated'),
       ],
       sources: [SOURCE],
@@ -66,19 +72,20 @@ function hitInside(
   ]
 }
 
-/** All materials are of kinds that were measured, but not in such amounts or not without the thickener. */
-function hitBeside(here: MixtureHere, data: ReturnType<typeof mixtureDataOf>): Hit[] {
+/** All materials are of kinds that were measured, but not in such amounts, or not without a thickener. */
+function hitBeside(here: MixtureHere, context: FormulaContext): Hit[] {
+  const { measured } = mixtureDataOf(context.world.knowledge)
   const [polymer] = here.polymers
-  const measuredPolymer = data.measured.find((one) => one.polymer === polymer?.subject.id)?.polymer
-  if (!measuredPolymer || here.polymers.length > 1 || here.surfactants.some(({ kind }) => !kind)) return []
-  const { n, separated, facts } = countFacts(here, measuredPolymer, data.measured)
-  if (separated / n < NOTE_FROM_RATE) return []
+  const known = measured.find((one) => one.polymer === polymer?.subject.id)?.polymer
+  if (!known || here.polymers.length > 1 || here.surfactants.some(({ kind }) => !kind)) return []
+  const { said, rate, facts } = countsHere(here, known, context)
+  if (rate < NOTE_FROM_RATE) return []
   return [
     {
       severity: 'note',
       about: idsOf(here),
-      message: `Whether ${names(here)} separate here is not measured (${here.outside.join('; ')}); of ${n} mixtures of the kind in other amounts ${separated} separated`,
-      remedy: 'Make 50 g, let it stand for a day at room temperature, and look against the light before a batch',
+      message: `Whether ${namesOf(here)} separate here was not measured (${here.outside.join('; ')}); in other amounts, ${said}`,
+      remedy: TRIAL,
       because: [...facts, ...here.outside.map((fact) => because(fact))],
       sources: [SOURCE],
     },
@@ -89,7 +96,6 @@ function hitBeside(here: MixtureHere, data: ReturnType<typeof mixtureDataOf>): H
 export const mixtureMaySeparate: Check = (context) => {
   const here = mixtureHere(context)
   if (!here) return []
-  const data = mixtureDataOf(context.world.knowledge)
-  const { mixture } = here
-  return mixture && here.outside.length === 0 ? hitInside({ ...here, mixture }, data) : hitBeside(here, data)
+  const { mixture, outside } = here
+  return mixture && outside.length === 0 ? hitInside(here, mixture, context) : hitBeside(here, context)
 }

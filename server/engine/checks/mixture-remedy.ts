@@ -10,6 +10,9 @@ const LEAST_LOAD = 1 / 15
 const WORTH = 0.15
 const MOST_NAMED = 2
 
+/** The small trial that decides in the end. */
+export const TRIAL = 'Make 50 g, let it stand for a day at room temperature, and look against the light before a batch'
+
 export const percent = (rate: number): string => `${Math.round(rate * 100)} %`
 
 /** Single changes inside the range of what was measured, each with its words. */
@@ -34,6 +37,5 @@ export function mixtureRemedy(mixture: Mixture, model: MixtureModel): string {
     .sort((a, b) => a.rate - b.rate || (a.words < b.words ? -1 : 1))
     .slice(0, MOST_NAMED)
     .map((one) => `${one.words} about ${percent(one.rate)}`)
-  const trial = 'Make 50 g, let it stand for a day at room temperature, and look against the light before a batch'
-  return named.length === 0 ? trial : `${trial}; by the same measurements ${named.join(', ')} separate`
+  return named.length === 0 ? TRIAL : `${TRIAL}; by the same measurements ${named.join(', ')} separate`
 }

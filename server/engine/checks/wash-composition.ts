@@ -4,6 +4,7 @@ import { numberOf } from '#engine/graph/subject.ts'
 import { separationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
 import type { SeparationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
 import { mixtureDataOf } from '#engine/knowledge/mixture-data.ts'
+import { roundTo } from '#engine/units/round.ts'
 import { mixtureHere } from './mixture-here.ts'
 
 export type Charge = 'anionic' | 'amphoteric' | 'nonionic' | 'cationic'
@@ -44,11 +45,14 @@ function separationOf(context: FormulaContext): WashComposition['separation'] {
 
 /** Active matter of a wash and how it is shared out by charge, or null where the formula is none. */
 export function washComposition(context: FormulaContext): WashComposition | null {
-  if (context.form !== 'wash') return null
+  const separation = separationOf(context)
+  if (context.form !== 'wash' && !separation) return null
   const lines = washLines(context)
   const active = (charge?: Charge): number =>
-    lines.reduce((sum, line) => sum + (!charge || chargeOf(line.subject) === charge ? activeMatter(line) : 0), 0)
-  const separation = separationOf(context)
+    roundTo(
+      lines.reduce((sum, line) => sum + (!charge || chargeOf(line.subject) === charge ? activeMatter(line) : 0), 0),
+      4,
+    )
   return {
     active_percent: active(),
     anionic_percent: active('anionic'),
