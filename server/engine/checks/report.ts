@@ -9,6 +9,8 @@ import { overlap } from '#engine/units/range.ts'
 import type { Range } from '#engine/units/range.ts'
 import { roundTo } from '#engine/units/round.ts'
 import { runChecks, verdictOf } from './run.ts'
+import { washComposition } from './wash-composition.ts'
+import type { WashComposition } from './wash-composition.ts'
 
 interface Window extends Range {
   claim?: string
@@ -29,6 +31,8 @@ export interface CheckReport {
   }[]
   form: Form
   formDerived: boolean
+  /** what a wash is made of; absent where the formula is none */
+  wash?: WashComposition
 }
 
 function windowOf(subject: Subject, property: string): Window | undefined {
@@ -83,6 +87,7 @@ const rolesOf = (context: FormulaContext): CheckReport['roles'] =>
 export function checkFormula(world: World, formula: Formula, placedOn?: string): CheckReport {
   const context = buildContext(formula, world, placedOn)
   const findings = runChecks(context)
+  const wash = washComposition(context)
   return {
     verdict: verdictOf(findings),
     findings,
@@ -91,5 +96,6 @@ export function checkFormula(world: World, formula: Formula, placedOn?: string):
     roles: rolesOf(context),
     form: context.form,
     formDerived: context.formDerived,
+    ...(wash && { wash }),
   }
 }
