@@ -1,6 +1,7 @@
 import { Type } from 'typebox'
 import type { Static } from 'typebox'
-import { Claim, Provenance } from '#engine/model/claim.ts'
+import { Provenance } from '#engine/model/claim.ts'
+import { DescribedClaim } from '#engine/model/evidence.ts'
 import { Id } from '#engine/model/formula.ts'
 import { closed, oneOf } from './closed.ts'
 import { ErrorReply } from './error.ts'
@@ -71,8 +72,18 @@ export const IngredientReply = closed({
     ph_effective: Type.Optional(Level),
     heat_max_c: Type.Optional(Type.Number()),
   }),
-  claims: Type.Array(Claim),
+  claims: Type.Array(DescribedClaim),
   contested: Type.Array(Type.String(), { description: 'Properties on which the claims disagree' }),
+  decisions: Type.Array(
+    closed({
+      property: Type.String(),
+      claim: Type.Union([Type.String(), Type.Null()], {
+        description: 'The claim that is used; null where none decides',
+      }),
+      why: Type.String(),
+    }),
+    { description: 'For every contested property which claim the program goes by, and why; all claims stay' },
+  ),
   neighbours: Type.Array(Neighbour),
   limits: Type.Array(
     closed({ id: Type.String(), market: oneOf('eu', 'us'), title: Type.String(), text: Type.Array(Type.String()) }),

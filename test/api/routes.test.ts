@@ -78,6 +78,18 @@ describe('one ingredient', () => {
   test('comes whole', async () => {
     const claim = (property: string, n: number) => ({ id: `sodium-benzoate#${property}/${n}`, property, ...practice })
     const printed = { source: 'S-1', access: 'read', kind: 'assertion' }
+    const habit = {
+      evidence: {
+        code: 'ECO:0000306',
+        label: 'inference from background scientific knowledge used in manual assertion',
+      },
+    }
+    const cited = {
+      evidence: {
+        code: 'ECO:0000304',
+        label: 'author statement supported by traceable reference used in manual assertion',
+      },
+    }
     const limit = { id: 'eu-v-1', market: 'eu', title: 'Annex V, entry 1, Benzoic acid and its salt' }
     expect(await get('/api/ingredients/sodium-benzoate')).toEqual({
       id: 'sodium-benzoate',
@@ -88,15 +100,22 @@ describe('one ingredient', () => {
       roles: [{ role: 'preservative', label: 'Preservative', when: 'at pH 2 to 5, without Acid', ...practice }],
       classes: [],
       madeOf: [],
-      windows: { ph_stability: { min: 3, max: 8 }, ph_effective: { min: 2, max: 4 }, heat_max_c: 90 },
+      windows: { ph_stability: { min: 2, max: 8 }, ph_effective: { min: 2, max: 4 }, heat_max_c: 90 },
       claims: [
-        { ...claim('solubility', 0), is: 'water', unit: '', used: true },
-        { ...claim('ph_stability', 0), min: 3, max: 8, unit: 'pH', used: true },
-        { ...claim('heat_max_c', 0), value: 90, unit: 'C', used: true },
-        { ...claim('ph_effective', 0), ...printed, locator: 'p. 1', min: 2, max: 4, unit: 'pH', used: true },
-        { ...claim('ph_effective', 1), ...printed, locator: 'p. 9', min: 5, max: 6, unit: 'pH', used: false },
+        { ...claim('solubility', 0), is: 'water', unit: '', used: true, ...habit },
+        { ...claim('ph_stability', 0), min: 2, max: 8, unit: 'pH', used: true, ...habit },
+        { ...claim('heat_max_c', 0), value: 90, unit: 'C', used: true, ...habit },
+        { ...claim('ph_effective', 0), ...printed, locator: 'p. 1', min: 2, max: 4, unit: 'pH', used: true, ...cited },
+        { ...claim('ph_effective', 1), ...printed, locator: 'p. 9', min: 5, max: 6, unit: 'pH', used: false, ...cited },
       ],
       contested: ['ph_effective'],
+      decisions: [
+        {
+          property: 'ph_effective',
+          claim: 'sodium-benzoate#ph_effective/0',
+          why: 'Put first in the record when it was reviewed (read in its source), before the other one.',
+        },
+      ],
       neighbours: [
         {
           relation: 'limited-by',
@@ -216,7 +235,7 @@ describe('graph', () => {
     const all = await get('/api/graph?around=citric-acid&steps=2')
     expect(JSON.stringify(all)).not.toContain('holds-with')
     expect(await get('/api/graph?around=citric-acid&relations=holds-with')).toMatchObject({
-      edges: [{ from: 'citric-acid', to: 'sodium-benzoate', ph: { min: 3, max: 7 }, heat_c: { max: 90 } }],
+      edges: [{ from: 'citric-acid', to: 'sodium-benzoate', ph: { min: 2, max: 7 }, heat_c: { max: 90 } }],
     })
   })
   test('roles, classes and limits stand in the middle as well', async () => {

@@ -47,7 +47,7 @@ const INGREDIENTS: Record<string, unknown>[] = [
     solubility: 'water',
     roles: [{ role: 'preservative', when: { ph: [2, 5], without: ['role:acid'] } }],
     facts: {
-      ph_stability: [3, 8],
+      ph_stability: [2, 8],
       heat_max_c: 90,
       ph_effective: [
         { min: 2, max: 4, source: 'S-1', locator: 'p. 1', access: 'read' },

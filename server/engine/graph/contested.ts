@@ -26,8 +26,13 @@ const otherSpectrum = (a: Claim, b: Claim): boolean =>
     return other !== undefined && other !== word
   })
 
+/** Figures of another grade (high oleic) are of another oil. */
+const sameGrade = (a: Claim, b: Claim): boolean => gradeOf(a) === gradeOf(b)
+const gradeOf = ({ conditions }: Claim): string => /^grade [^;]+/.exec(conditions ?? '')?.[0] ?? ''
+
 /** Words are compared only where the vocabulary fixes them: free text of two sources always differs. */
 function disagree(a: Claim, b: Claim, spec: PropertySpec | undefined): boolean {
+  if (!sameGrade(a, b)) return false
   return apart(a, b) || otherSpectrum(a, b) || (spec?.kind === 'one-of' && otherWord(a, b))
 }
 

@@ -1,6 +1,10 @@
-import type { Claim, IngredientClass, Level, Limit, NameKind, Provenance, Source, Tier } from '#engine/model/records.ts'
+import { evidenceOf } from '#engine/model/evidence.ts'
+import type { DescribedClaim } from '#engine/model/evidence.ts'
+import type { IngredientClass, Level, Limit, NameKind, Provenance, Source, Tier } from '#engine/model/records.ts'
 import type { Range } from '#engine/units/range.ts'
 import { contestedProperties } from './contested.ts'
+import { decisionsOf } from './decisions.ts'
+import type { Decision } from './decisions.ts'
 import { limitTexts, whenText } from './in-words.ts'
 import { linksOf, nodeOf, statementOf } from './links.ts'
 import { rangeOfProperty } from './subject.ts'
@@ -37,8 +41,9 @@ export interface IngredientDescription {
   classes: IngredientClass[]
   madeOf: { ingredient: string; inci: string; share_percent: number }[]
   windows: { ph_stability?: Range; ph_effective?: Range; heat_max_c?: number }
-  claims: Claim[]
+  claims: DescribedClaim[]
   contested: string[]
+  decisions: Decision[]
   neighbours: Neighbour[]
   limits: { id: string; market: Limit['market']; title: string; text: string[] }[]
   cautions: string[]
@@ -104,7 +109,8 @@ function sourcesOf(description: Omit<IngredientDescription, 'sources'>, subject:
 export function describeIngredient(world: World, id: string): IngredientDescription | null {
   const subject = world.find(id)
   if (!subject) return null
-  const { classes } = world.knowledge
+  const { classes, properties } = world.knowledge
+  const contested = contestedProperties(subject, properties)
   const description = {
     id: subject.id,
     inci: subject.inci,
@@ -115,8 +121,9 @@ export function describeIngredient(world: World, id: string): IngredientDescript
     classes: [...subject.classes].sort().flatMap((one) => classes.get(one) ?? []),
     madeOf: subject.madeOf.map((part) => ({ ...part, inci: world.find(part.ingredient)?.inci ?? part.ingredient })),
     windows: windowsOf(subject),
-    claims: [...subject.facts.values()].flat(),
-    contested: contestedProperties(subject, world.knowledge.properties),
+    claims: [...subject.facts.values()].flat().map((claim) => ({ ...claim, evidence: evidenceOf(claim) })),
+    contested,
+    decisions: decisionsOf(subject, contested),
     neighbours: neighboursOf(subject, world),
     limits: subject.limits.map((limit) => ({
       id: limit.id,

@@ -15,6 +15,7 @@ const claim = {
   max: 9,
   unit: 'pH',
   used: true,
+  evidence: { code: 'ECO:0000304', label: 'author statement' },
   ...seen,
 }
 const record: Api['GET /api/ingredients/:id']['reply'] = {
@@ -29,6 +30,7 @@ const record: Api['GET /api/ingredients/:id']['reply'] = {
   windows: { ph_stability: { min: 3, max: 9 }, heat_max_c: 150 },
   claims: [claim, { ...claim, id: 'glycerin#ph_stability/1', max: 8, used: false, access: 'memory' }],
   contested: ['ph_stability'],
+  decisions: [{ property: 'ph_stability', claim: 'glycerin#ph_stability/0', why: 'Put first in the record.' }],
   neighbours: [
     { relation: 'stands-in-for', direction: 'out', node: 'sorbitol', label: 'SORBITOL', says: 'polyol of like feel' },
     { relation: 'stands-in-for', direction: 'in', node: 'propanediol', label: 'PROPANEDIOL' },

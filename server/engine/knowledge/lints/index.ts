@@ -64,30 +64,21 @@ export const FAULT_LINTS: Readonly<Record<string, Lint>> = {
   'cas-has-check-digit': casHasCheckDigit,
   'cas-is-of-name': casIsOfName,
   'charge-is-one': chargeIsOne,
-  'clash-meets-both-sides': clashMeetsBothSides,
-  'class-has-member': classHasMember,
   'date-has-form': dateHasForm,
-  'emulsifier-states-charge': emulsifierStatesCharge,
   'heat-window-is-open': heatWindowIsOpen,
   'id-matches-name': idMatchesName,
   'key-is-known': keyIsKnown,
   'level-is-in-order': levelIsInOrder,
   'limit-row-says-something': limitRowSaysSomething,
   'names-are-own': namesAreOwn,
-  'preservative-states-spectrum': preservativeStatesSpectrum,
-  'preservative-states-window': preservativeStatesWindow,
   'range-is-ordered': rangeIsOrdered,
-  'record-is-complete': recordIsComplete,
-  'role-has-five-members': roleHasFiveMembers,
   'role-is-well-formed': roleIsWellFormed,
-  'rule-has-decoys': ruleHasDecoys,
   'saponification-fits-acids': saponificationFitsAcids,
   'selector-is-known': selectorIsKnown,
   'source-is-listed': sourceIsListed,
   'source-suits-access': sourceSuitsAccess,
   'stand-in-is-not-denied': standInIsNotDenied,
   'stand-in-shares-charge': standInSharesCharge,
-  'surfactant-states-charge': surfactantStatesCharge,
   'value-is-plausible': valueIsPlausible,
   'value-suits-property': valueSuitsProperty,
   'word-is-known': wordIsKnown,
@@ -95,13 +86,16 @@ export const FAULT_LINTS: Readonly<Record<string, Lint>> = {
 }
 
 /**
- * Doubts: a figure that is missing, or probably wrong and may be right. Each is mended or excused with its reason
+ * Doubts: something is missing, or probably wrong and may be right. Each is mended or excused with its reason
  * (test/graph-data/known-gaps.ts); the server starts all the same, and the whole walk of the graph is left to the tests.
  */
 export const DOUBT_LINTS: Readonly<Record<string, Lint>> = {
   'acid-states-constant': acidStatesConstant,
   'allergen-member-is-known': allergenMemberIsKnown,
   'blend-active-fits-parts': blendActiveFitsParts,
+  'clash-meets-both-sides': clashMeetsBothSides,
+  'class-has-member': classHasMember,
+  'emulsifier-states-charge': emulsifierStatesCharge,
   'emulsifier-states-hlb': emulsifierStatesHlb,
   'fat-melts-below-its-limit': fatMeltsBelowItsLimit,
   'form-suits-melting': formSuitsMelting,
@@ -114,11 +108,17 @@ export const DOUBT_LINTS: Readonly<Record<string, Lint>> = {
   'limit-member-is-known': limitMemberIsKnown,
   'member-passes-own-role': memberPassesOwnRole,
   'node-is-reached': nodeIsReached,
+  'preservative-states-spectrum': preservativeStatesSpectrum,
+  'preservative-states-window': preservativeStatesWindow,
   'printed-source-has-place': printedSourceHasPlace,
+  'record-is-complete': recordIsComplete,
+  'role-has-five-members': roleHasFiveMembers,
+  'rule-has-decoys': ruleHasDecoys,
   'saponification-near-derived': saponificationNearDerived,
   'source-is-used': sourceIsUsed,
   'stand-in-shares-role': standInSharesRole,
   'surfactant-states-active-matter': surfactantStatesActiveMatter,
+  'surfactant-states-charge': surfactantStatesCharge,
 }
 
 export const LINTS: Readonly<Record<string, Lint>> = { ...FAULT_LINTS, ...DOUBT_LINTS }
