@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import type { ChildProcess } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -20,16 +20,16 @@ afterAll(() => {
   rmSync(folder, { recursive: true })
 })
 
-function start(env: Record<string, string>): ChildProcess {
-  const options = { cwd: ROOT, env: { ...process.env, ...env } }
+function start(env: Record<string, string>, cwd = ROOT): ChildProcess {
+  const options = { cwd, env: { ...process.env, ...env } }
   const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], options)
   started.push(child)
   return child
 }
 
 /** Waits until it ends. */
-async function run(env: Record<string, string>) {
-  const child = start(env)
+async function run(env: Record<string, string>, cwd = ROOT) {
+  const child = start(env, cwd)
   let said = ''
   child.stderr?.on('data', (chunk: Buffer) => (said += chunk.toString()))
   const code = await new Promise<number | null>((resolve) => child.on('close', resolve))
@@ -47,6 +47,43 @@ test('a file is no place to store things', async () => {
   writeFileSync(file, '')
   expect(await run({ PORT: '0', DATA_DIR: file })).toEqual({ code: 1, said: `DATA_DIR: ${file} is not a folder` })
 })
+
+/** The program with a copy of its data in which two records and a role are spoilt. */
+function brokenCopy(): string {
+  const copy = join(folder, 'broken')
+  for (const part of ['server', 'graph-data', 'package.json'])
+    cpSync(join(ROOT, part), join(copy, part), { recursive: true })
+  symlinkSync(join(ROOT, 'node_modules'), join(copy, 'node_modules'))
+  const spoil = (path: string, from: string, to: string): void => {
+    const file = join(copy, 'graph-data', path)
+    const text = readFileSync(file, 'utf8')
+    expect(text).toContain(from)
+    writeFileSync(file, text.replace(from, to))
+  }
+  spoil('ingredients/glycerin.yaml', '56-81-5', '56-81-6')
+  spoil('ingredients/xanthan-gum.yaml', 'solubility: water', 'solubility: watery')
+  spoil('ingredients/xanthan-gum.yaml', 'hc-konjac', 'hc-nowhere')
+  spoil('roles.yaml', 'confused_with: [hydrosol]', 'confused_with: [hydrosole]')
+  return copy
+}
+
+test(
+  'on faulty data it does not start and names every fault with file and path',
+  async () => {
+    const { code, said } = await run({ PORT: '0', DATA_DIR: join(folder, 'store') }, brokenCopy())
+    expect(code).toBe(1)
+    const [head, ...faults] = said.split('\n')
+    expect(head).toBe('graph-data has 5 faults; the server does not start on faulty data:')
+    expect(faults.map((line) => line.trim()).sort()).toEqual([
+      expect.stringMatching(/^ingredients\/glycerin\.yaml\/cas: 56-81-6 is no CAS number/),
+      expect.stringMatching(/^ingredients\/glycerin\.yaml\/cas: the inventory gives 56-81-5/),
+      expect.stringMatching(/^ingredients\/xanthan-gum\.yaml\/facts\/ethanol_max_percent: hc-nowhere is in no list/),
+      expect.stringMatching(/^ingredients\/xanthan-gum\.yaml\/facts\/solubility: watery is not one of/),
+      expect.stringMatching(/^roles\.yaml\/roles\/water: confused with the unknown role hydrosole/),
+    ])
+  },
+  SLOW_START_MS,
+)
 
 test(
   'it says in one line where it listens, serves page and API there, and stops when told',
