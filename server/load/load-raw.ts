@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { parse } from 'yaml'
 import { idOf } from '#engine/index.ts'
 import type { InventoryRow, RawData, RawFile, RawTable } from '#engine/index.ts'
+import { NOT_PLAIN, plainYaml } from './plain-yaml.ts'
 import { readTable } from './read-table.ts'
 
 /** Files of a folder below the root that end as given, by name. A folder that is not there holds none. */
@@ -21,7 +22,9 @@ function namesIn(root: string, folder: string, end: RegExp): string[] {
 /** @throws Error with the file name when a file is not YAML */
 function readYaml(root: string, path: string): RawFile {
   try {
-    return { path, data: parse(readFileSync(join(root, path), 'utf8')) as unknown }
+    const text = readFileSync(join(root, path), 'utf8')
+    const data = plainYaml(text)
+    return { path, data: data === NOT_PLAIN ? (parse(text) as unknown) : data }
   } catch (error) {
     throw new Error(`${path}: ${error instanceof Error ? error.message : String(error)}`)
   }
