@@ -7,7 +7,7 @@ import type { World } from '#engine/index.ts'
 import type { App } from './shared.ts'
 
 /** What the relation cannot bear is 422; the message names the argument. */
-function answered<T>(work: () => T): T {
+export function answered<T>(work: () => T): T {
   try {
     return work()
   } catch (error) {

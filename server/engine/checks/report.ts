@@ -5,7 +5,7 @@ import type { Subject } from '#engine/graph/subject.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Finding, Verdict } from '#engine/model/finding.ts'
 import type { Form, Formula } from '#engine/model/formula.ts'
-import { overlap } from '#engine/units/range.ts'
+import { commonPh } from '#engine/ph/common-window.ts'
 import type { Range } from '#engine/units/range.ts'
 import { roundTo } from '#engine/units/round.ts'
 import { runChecks, verdictOf } from './run.ts'
@@ -56,18 +56,6 @@ function windowsOf(context: FormulaContext): CheckReport['windows'] {
   })
 }
 
-/** The pH that every line accepts: where it keeps and, for what has to work at a pH, where it works. Null where there is none. */
-export function commonPh(context: FormulaContext): Range | null {
-  let common: Range | null = {}
-  for (const { subject } of context.lines) {
-    for (const property of ['ph_stability', 'ph_effective']) {
-      const window = rangeOfProperty(subject, property)
-      if (window && common) common = overlap(common, window)
-    }
-  }
-  return common
-}
-
 const rolesOf = (context: FormulaContext): CheckReport['roles'] =>
   context.written.map(({ subject, share_percent, phase, strength_percent }) => {
     const strength = strength_percent ?? numberOf(subject, 'active_percent')
@@ -82,6 +70,8 @@ const rolesOf = (context: FormulaContext): CheckReport['roles'] =>
         .map(({ role }) => ({ role, label: context.world.knowledge.roles.get(role)?.label ?? role })),
     }
   })
+
+export { commonPh }
 
 /** Does this formula hold together? @param placedOn day on which the goods reach the market, YYYY-MM-DD */
 export function checkFormula(world: World, formula: Formula, placedOn?: string): CheckReport {
