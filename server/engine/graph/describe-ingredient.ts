@@ -1,6 +1,7 @@
 import { evidenceOf } from '#engine/model/evidence.ts'
 import type { DescribedClaim } from '#engine/model/evidence.ts'
 import type { IngredientClass, Level, Limit, NameKind, Provenance, Source, Tier } from '#engine/model/records.ts'
+import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
 import type { Range } from '#engine/units/range.ts'
 import { contestedProperties } from './contested.ts'
 import { decisionsOf } from './decisions.ts'
@@ -105,6 +106,13 @@ function sourcesOf(description: Omit<IngredientDescription, 'sources'>, subject:
   return [...ids].sort().flatMap((id) => world.knowledge.sources.get(id) ?? [])
 }
 
+/** All claims of the record, then what the open inventory says of the name. */
+function claimsOf(subject: Subject, { knowledge }: World): DescribedClaim[] {
+  const row = knowledge.inventory.get(subject.id)
+  const claims = [...[...subject.facts.values()].flat(), ...(row ? inventoryClaims(row) : [])]
+  return claims.map((claim) => ({ ...claim, evidence: evidenceOf(claim) }))
+}
+
 /** Everything that is known about an ingredient, under its own id or an alias; null when the id is not known. */
 export function describeIngredient(world: World, id: string): IngredientDescription | null {
   const subject = world.find(id)
@@ -121,7 +129,7 @@ export function describeIngredient(world: World, id: string): IngredientDescript
     classes: [...subject.classes].sort().flatMap((one) => classes.get(one) ?? []),
     madeOf: subject.madeOf.map((part) => ({ ...part, inci: world.find(part.ingredient)?.inci ?? part.ingredient })),
     windows: windowsOf(subject),
-    claims: [...subject.facts.values()].flat().map((claim) => ({ ...claim, evidence: evidenceOf(claim) })),
+    claims: claimsOf(subject, world),
     contested,
     decisions: decisionsOf(subject, contested),
     neighbours: neighboursOf(subject, world),

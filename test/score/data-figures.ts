@@ -1,0 +1,131 @@
+import type { RawData, World } from '#engine/index.ts'
+import { contestedProperties } from '#engine/graph/contested.ts'
+import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
+import { statedFew } from '#engine/knowledge/lints/role-has-five-members.ts'
+import type { Claim, Ingredient, Provenance, Role } from '#engine/model/records.ts'
+
+export const ACCESS = ['read', 'secondary', 'memory', 'common-practice'] as const
+
+/** Claims counted by how they were seen. */
+export interface Seen {
+  claims: number
+  read: number
+  secondary: number
+  memory: number
+  'common-practice': number
+  /** read or secondary, 0 to 1; null where there is nothing */
+  seen_share: number | null
+}
+
+/** How usual a thing is and into which phase it is weighed are the tool's own judgement, not facts out of a source. */
+const OWN_JUDGEMENT = new Set(['usual', 'phase'])
+
+function seenOf(list: readonly Pick<Provenance, 'access'>[]): Seen {
+  const counts = { read: 0, secondary: 0, memory: 0, 'common-practice': 0 }
+  for (const { access } of list) counts[access] += 1
+  const claims = list.length
+  return { claims, ...counts, seen_share: claims === 0 ? null : (counts.read + counts.secondary) / claims }
+}
+
+const claimsOf = (one: Ingredient): Claim[] => [...one.facts.values()].flat()
+
+const statementsOf = (one: Ingredient): Provenance[] => [
+  ...one.roles,
+  ...one.clashes,
+  ...one.needs,
+  ...one.boostedBy,
+  ...one.inactivatedBy,
+  ...one.standsFor,
+  ...one.notFor,
+]
+
+function countBy<T>(list: readonly T[], keyOf: (one: T) => string): Record<string, number> {
+  const counts: Record<string, number> = {}
+  for (const one of list) counts[keyOf(one)] = (counts[keyOf(one)] ?? 0) + 1
+  return Object.fromEntries(Object.entries(counts).sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)))
+}
+
+export function claimsReport({ knowledge }: World) {
+  const records = [...knowledge.ingredients.values()]
+  const claims = records.flatMap(claimsOf)
+  const listed = records.flatMap(({ id }) => {
+    const row = knowledge.inventory.get(id)
+    return row ? inventoryClaims(row) : []
+  })
+  const contested = records.map((one) => contestedProperties(one, knowledge.properties).length)
+  const properties = [...new Set(claims.map(({ property }) => property))].sort()
+  const rows = knowledge.limits.flatMap((limit) => limit.rows)
+  return {
+    records: {
+      full: records.filter(({ tier }) => tier === 'full').length,
+      short: records.filter(({ tier }) => tier === 'short').length,
+      inventory_only: knowledge.inventory.size - records.filter(({ id }) => knowledge.inventory.has(id)).length,
+    },
+    claims: {
+      all: seenOf(claims),
+      deciding: seenOf(claims.filter(({ used }) => used)),
+      without_own_judgement: seenOf(claims.filter(({ property }) => !OWN_JUDGEMENT.has(property))),
+      with_inventory: seenOf([...claims, ...listed]),
+      statements: seenOf(records.flatMap(statementsOf)),
+      by_tier: Object.fromEntries(
+        (['full', 'short'] as const).map((tier) => [
+          tier,
+          seenOf(records.filter((one) => one.tier === tier).flatMap(claimsOf)),
+        ]),
+      ),
+      by_kind: countBy(claims, ({ kind }) => kind),
+      by_property: Object.fromEntries(
+        properties.map((property) => [property, seenOf(claims.filter((claim) => claim.property === property))]),
+      ),
+      measured_from_memory: claims.filter(({ kind, access }) => kind === 'measured' && access === 'memory').length,
+    },
+    contested: {
+      properties: contested.reduce((sum, count) => sum + count, 0),
+      records: contested.filter((count) => count > 0).length,
+    },
+    limits: {
+      records: knowledge.limits.length,
+      rows: seenOf(rows),
+      by_market: countBy(knowledge.limits, (l) => l.market),
+    },
+  }
+}
+
+/** Properties by which a role ranks stand-ins and by which it doses them; level: the usual level in the role itself. */
+function needsOf({ swap }: Role): string[] {
+  const ranks = swap.criteria.flatMap(({ by, property }) =>
+    property ? [property] : by === 'spectrum' ? ['spectrum'] : [],
+  )
+  const doses = {
+    same: [],
+    'active-matter': ['active_percent'],
+    equivalents: ['molar_mass', 'equivalents'],
+    strength: ['level_percent'],
+    'own-level': ['level_percent'],
+  }[swap.dose]
+  return [...new Set([...ranks, ...doses])].sort()
+}
+
+const lacks = (one: Ingredient, role: string, property: string): boolean =>
+  property === 'level_percent'
+    ? !one.roles.some((claim) => claim.role === role && claim.level_percent?.typical !== undefined)
+    : !one.facts.get(property)?.some(({ used }) => used)
+
+export function rolesReport(world: World, raw: RawData) {
+  const few = statedFew(raw)
+  return [...world.knowledge.roles.values()].map((role) => {
+    const players = world.subjects.filter(({ allRoles }) => allRoles.has(role.id))
+    const own = players.filter(({ roles }) => roles.some((claim) => claim.role === role.id))
+    const gaps = needsOf(role).map((property) => [property, own.filter((one) => lacks(one, role.id, property)).length])
+    return {
+      id: role.id,
+      full: players.filter(({ tier }) => tier === 'full').length,
+      short: players.filter(({ tier }) => tier === 'short').length,
+      /** of those that play this very role, not a narrower one */
+      own: own.length,
+      lacking: Object.fromEntries(gaps) as Record<string, number>,
+      ...(few.has(role.id) && { few: few.get(role.id) }),
+    }
+  })
+}
+export type Report = ReturnType<typeof claimsReport> & { roles: ReturnType<typeof rolesReport> }
