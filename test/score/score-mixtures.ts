@@ -10,6 +10,7 @@ import {
   boosted,
   kernel,
   kindPairTable,
+  kindsOf,
   overallRate,
   polymerTable,
   ridgeLogistic,
@@ -17,7 +18,7 @@ import {
 } from './mixtures/methods.ts'
 import { CALLED_FROM, CHOSEN } from './mixtures/chosen.ts'
 import { readTrials } from './mixtures/trial.ts'
-import type { Method } from './mixtures/trial.ts'
+import type { Method, Trial } from './mixtures/trial.ts'
 
 const trials = readTrials()
 const two = (value: number): string => value.toFixed(2)
@@ -53,7 +54,23 @@ const slow: [string, Method][] = [
 const nested = choosing(sets.flatMap((set) => RIDGES.map((ridge) => ridgeLogistic(set, ridge))))
 
 console.log(`${trials.length} mixtures, ${new Set(trials.map(({ pair }) => pair)).size} pairs of surfactants`)
-console.log(`"will separate" is said from a rate of ${CALLED_FROM}; intervals: 95 %, pairs drawn anew\n`)
+
+/** Plain shares that separated, with their 95 % interval over pairs drawn anew. */
+function printRates(title: string, key: (trial: Trial) => string): void {
+  console.log(`\n${title.padEnd(32)}    n  separated`)
+  const rate = (rows: readonly Foretold[]) => rows.filter(({ separated }) => separated).length / rows.length
+  for (const name of [...new Set(trials.map(key))].sort()) {
+    const rows = trials.filter((trial) => key(trial) === name).map((trial) => ({ ...trial, rate: 0 }))
+    const pairs = new Set(rows.map(({ pair }) => pair)).size
+    const spread = pairs > 1 ? within(interval(rows, rate)) : '(one pair)'
+    console.log(`${name.padEnd(32)} ${String(rows.length).padStart(4)}  ${two(rate(rows))} ${spread}`)
+  }
+}
+printRates('all', () => 'all')
+printRates('by polymer', ({ mixture }) => mixture.polymer)
+printRates('by kinds of surfactant', kindsOf)
+
+console.log(`\n"will separate" is said from a rate of ${CALLED_FROM}; intervals: 95 %, pairs drawn anew\n`)
 console.log(
   `${'by ten folds of pairs'.padEnd(52)} ${'AUC'.padStart(21)} ${'Brier'.padStart(7)} ${'precision'.padStart(20)} ${'n'.padStart(5)} | without one surfactant: AUC, precision`,
 )

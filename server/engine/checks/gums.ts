@@ -14,8 +14,11 @@ const WATER_THAT_HYDRATES_PERCENT = 30
 export const gumNotWetted: Check = (context) => {
   if (context.water_percent < WATER_THAT_HYDRATES_PERCENT) return []
   return context.lines.flatMap((line): Hit[] => {
-    const need = line.subject.needs.find((one) => one.need === 'process' && one.any_of.includes(WETTED_BY))
-    if (!need || !holdsHere(need.when, line.subject, context, line.share_percent)) return []
+    const ways = line.subject.needs.filter((one) => one.need === 'process')
+    const need = ways.find((one) => one.any_of.includes(WETTED_BY))
+    // What swells only after a base is added is coated, and can be strewn on water as it is.
+    const isCoated = ways.some((one) => one.any_of.includes('role:base'))
+    if (!need || isCoated || !holdsHere(need.when, line.subject, context, line.share_percent)) return []
     const wetted = context.lines.some(
       ({ subject, share_percent }) =>
         subject.id !== line.subject.id &&

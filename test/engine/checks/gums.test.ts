@@ -34,6 +34,11 @@ describe('wetting a gum', () => {
   })
 })
 
+test('a coated gum, which swells only once a base is added, need not be wetted first', () => {
+  // Record of hydroxyethylcellulose: surface-treated grades wait until the pH is raised above 7 to 8 (tds-mem, memory).
+  expect(findingsOf('gum-not-wetted', gel({ hydroxyethylcellulose: 1 }))).toEqual([])
+})
+
 describe('acid and the chain of a gum', () => {
   test.each(['hydroxyethylcellulose', 'cellulose-gum', 'cyamopsis-tetragonoloba-gum'])(
     '%s is cut at pH 2.5, not at pH 4',

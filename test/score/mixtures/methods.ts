@@ -48,7 +48,7 @@ export const overallRate: Method = (known) => {
   return () => rate
 }
 
-const kindsOf = ({ mixture }: Trial): string =>
+export const kindsOf = ({ mixture }: Trial): string =>
   mixture.surfactants
     .map(({ kind }) => kind)
     .sort()
