@@ -5,7 +5,8 @@ import { parse } from 'yaml'
 import { idOf } from '#engine/index.ts'
 import type { InventoryRow, RawData, RawFile, RawTable } from '#engine/index.ts'
 import { NOT_PLAIN, plainYaml } from './plain-yaml.ts'
-import { readTable } from './read-table.ts'
+import { tableOf } from './read-table.ts'
+import type { Row } from './read-table.ts'
 
 /** Files of a folder below the root that end as given, by name. A folder that is not there holds none. */
 function namesIn(root: string, folder: string, end: RegExp): string[] {
@@ -19,36 +20,59 @@ function namesIn(root: string, folder: string, end: RegExp): string[] {
   }
 }
 
-/** @throws Error with the file name when a file is not YAML */
-function readYaml(root: string, path: string): RawFile {
-  try {
-    const text = readFileSync(join(root, path), 'utf8')
-    const data = plainYaml(text)
-    return { path, data: data === NOT_PLAIN ? (parse(text) as unknown) : data }
-  } catch (error) {
-    throw new Error(`${path}: ${error instanceof Error ? error.message : String(error)}`)
+/** Bytes of the files of a folder, each read once: they are parsed, and the version is made of them. */
+class Files {
+  private readonly known = new Map<string, Buffer>()
+
+  constructor(private readonly root: string) {}
+
+  bytes(path: string): Buffer {
+    const known = this.known.get(path)
+    if (known) return known
+    const bytes = readFileSync(join(this.root, path))
+    this.known.set(path, bytes)
+    return bytes
+  }
+
+  /** @throws Error with the file name when a file is not YAML */
+  yaml(path: string): RawFile {
+    try {
+      const text = this.bytes(path).toString('utf8')
+      const data = plainYaml(text)
+      return { path, data: data === NOT_PLAIN ? (parse(text) as unknown) : data }
+    } catch (error) {
+      throw new Error(`${path}: ${error instanceof Error ? error.message : String(error)}`)
+    }
+  }
+
+  table(path: string): Row[] {
+    return tableOf(path, this.bytes(path))
+  }
+
+  hash(paths: readonly string[]): string {
+    const hash = createHash('sha256')
+    for (const path of paths) hash.update(path).update(this.bytes(path))
+    return hash.digest('hex').slice(0, 16)
   }
 }
 
 const list = (text: string | undefined): string[] => (text ? text.split(/\s*;\s*/).filter((part) => part !== '') : [])
 
-function readInventory(root: string): InventoryRow[] {
-  return readTable(join(root, 'tables/inventory.tsv.gz')).map((row) => ({
+const INVENTORY = 'tables/inventory.tsv.gz'
+
+const inventoryOf = (rows: readonly Row[]): InventoryRow[] =>
+  rows.map((row) => ({
     id: idOf(row['inci'] ?? ''),
     inci: row['inci'] ?? '',
     cas: list(row['cas']),
     functions: list(row['functions']),
   }))
-}
 
-function hashOf(root: string, paths: readonly string[]): string {
-  const hash = createHash('sha256')
-  for (const path of paths) hash.update(path).update(readFileSync(join(root, path)))
-  return hash.digest('hex').slice(0, 16)
-}
+const SINGLE = ['roles.yaml', 'classes.yaml', 'properties.yaml', 'clashes.yaml', 'relations.yaml', 'names.yaml']
 
 /** Reads all of graph-data. @param root folder of the data */
 export function loadRaw(root: string): RawData {
+  const files = new Files(root)
   const folders = {
     ingredients: namesIn(root, 'ingredients', /\.yaml$/),
     limits: namesIn(root, 'limits', /\.yaml$/),
@@ -57,39 +81,22 @@ export function loadRaw(root: string): RawData {
     tables: namesIn(root, 'tables', /\.tsv$/),
     sources: namesIn(root, 'sources', /\.(tsv|csv)$/),
   }
-  const single = [
-    'roles.yaml',
-    'classes.yaml',
-    'properties.yaml',
-    'clashes.yaml',
-    'relations.yaml',
-    'names.yaml',
-  ] as const
-  const [roles, classes, properties, clashes, relations, names] = single.map((path) => readYaml(root, path)) as [
-    RawFile,
-    RawFile,
-    RawFile,
-    RawFile,
-    RawFile,
-    RawFile,
-  ]
-  const all = (paths: readonly string[]): RawFile[] => paths.map((path) => readYaml(root, path))
-  const tables = (paths: readonly string[]): RawTable[] =>
-    paths.map((path) => ({ path, rows: readTable(join(root, path)) }))
+  const all = (paths: readonly string[]): RawFile[] => paths.map((path) => files.yaml(path))
+  const tables = (paths: readonly string[]): RawTable[] => paths.map((path) => ({ path, rows: files.table(path) }))
   return {
-    version: hashOf(root, [...single, ...Object.values(folders).flat(), 'tables/inventory.tsv.gz']),
-    roles,
-    classes,
-    properties,
-    clashes,
-    relations,
-    names,
+    version: files.hash([...SINGLE, ...Object.values(folders).flat(), INVENTORY]),
+    roles: files.yaml('roles.yaml'),
+    classes: files.yaml('classes.yaml'),
+    properties: files.yaml('properties.yaml'),
+    clashes: files.yaml('clashes.yaml'),
+    relations: files.yaml('relations.yaml'),
+    names: files.yaml('names.yaml'),
     ingredients: all(folders.ingredients),
     limits: all(folders.limits),
     rules: all(folders.rules),
     allergens: all(folders.allergens),
     tables: tables(folders.tables),
     sources: tables(folders.sources),
-    inventory: readInventory(root),
+    inventory: inventoryOf(files.table(INVENTORY)),
   }
 }

@@ -8,7 +8,7 @@ export function giveUp(): never {
 const NUMBER = /^-?(?:0|[1-9]\d{0,14})(?:\.\d{1,15})?$/
 /** What could be another way to write a number or nothing: hexadecimal, a power, infinity, a tilde. */
 const LIKE_NUMBER = /^(?:~|[-+.]*(?:0[xo][\da-f]*|[\d._]*(?:e[-+]?\d*)?|inf|nan))$/i
-const LETTER = /^\p{L}/u
+const LETTER = /^[A-Za-z\u0080-\uffff]/
 const CONSTANTS: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ['null', null],
   ['true', true],

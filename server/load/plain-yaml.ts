@@ -29,6 +29,9 @@ function linesOf(text: string): Line[] {
 }
 
 const FLOW = new Set('{[&*')
+/** Tabs, carriage returns and the like: YAML takes them otherwise than a space. */
+const OTHER_SPACE = /[^\S \n]/
+
 const SPACE = 32
 const HASH = 35
 
@@ -148,7 +151,7 @@ class BlockReader {
  * library is asked, which also words the faults. Through the library alone a start takes four times as long.
  */
 export function plainYaml(text: string): unknown {
-  if (/[\t\r\u0085\u2028\u2029\ufeff]/.test(text)) return NOT_PLAIN
+  if (OTHER_SPACE.test(text)) return NOT_PLAIN
   try {
     return new BlockReader(linesOf(text)).document()
   } catch (error) {

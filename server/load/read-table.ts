@@ -5,7 +5,11 @@ export type Row = Record<string, string>
 
 function rowsOf(lines: readonly (readonly string[])[]): Row[] {
   const [head = [], ...body] = lines
-  return body.map((cells) => Object.fromEntries(head.map((name, index) => [name, cells[index] ?? ''])))
+  return body.map((cells) => {
+    const row: Row = {}
+    for (const [index, name] of head.entries()) row[name] = cells[index] ?? ''
+    return row
+  })
 }
 
 /** Cells of comma-separated text; a cell in quotes may hold commas, line ends and doubled quotes. */
@@ -24,10 +28,9 @@ function csvCells(text: string): string[][] {
   return rows
 }
 
-/** Rows of a .tsv, .tsv.gz or .csv file as objects by column head. @throws when the file cannot be read */
-export function readTable(path: string): Row[] {
-  const bytes = readFileSync(path)
-  const text = (path.endsWith('.gz') ? gunzipSync(bytes) : bytes).toString('utf8')
+/** Rows of the bytes of a .tsv, .tsv.gz or .csv file as objects by column head. */
+export function tableOf(path: string, bytes: Uint8Array): Row[] {
+  const text = Buffer.from(path.endsWith('.gz') ? gunzipSync(bytes) : bytes).toString('utf8')
   if (path.endsWith('.csv')) return rowsOf(csvCells(text))
   return rowsOf(
     text
@@ -36,3 +39,6 @@ export function readTable(path: string): Row[] {
       .map((line) => line.split('\t')),
   )
 }
+
+/** Rows of a .tsv, .tsv.gz or .csv file as objects by column head. @throws when the file cannot be read */
+export const readTable = (path: string): Row[] => tableOf(path, readFileSync(path))

@@ -75,6 +75,7 @@ describe('a text', () => {
     '--- \na: 1',
     'a: 1\n  b: 2',
     'a:\tx',
+    'a: x\u00a0',
     'just words',
     '',
   ])('%j is left to the library', (text) => {

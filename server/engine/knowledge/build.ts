@@ -1,4 +1,4 @@
-import type { Claim, Ingredient, Source } from '#engine/model/records.ts'
+import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
 import { expandAcids } from './acids.ts'
 import { chargeOfParts } from './blend-charge.ts'
 import { blendClaims } from './blend-claims.ts'
@@ -12,6 +12,7 @@ import { expandClashes, expandClasses, expandProperties, expandRoles, expandRule
 import { fattyAcidClaims } from './fatty-acid-claims.ts'
 import type { Knowledge } from './knowledge.ts'
 import { lintRawRecords } from './lints/index.ts'
+import type { Vocabulary } from './lints/lint.ts'
 import { buildNameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
 import { tableClaims } from './table-claims.ts'
@@ -95,6 +96,17 @@ function aliasesOf(ingredients: readonly Ingredient[], inventoryIds: ReadonlySet
   return aliases
 }
 
+/** Looks for faults when first asked, and lets the raw files go then: a question to the graph needs neither. */
+function faultsOf(raw: RawData, known: Vocabulary): () => readonly Problem[] {
+  let left: RawData | null = raw
+  let found: readonly Problem[] = []
+  return () => {
+    if (left) found = lintRawRecords(left, known)
+    left = null
+    return found
+  }
+}
+
 /** Reads raw files into the engine's knowledge. Faults do not throw: they stand in `problems`, with file and path. */
 export function buildKnowledge(raw: RawData): Knowledge {
   const properties = expandProperties(raw.properties)
@@ -130,11 +142,14 @@ export function buildKnowledge(raw: RawData): Knowledge {
     aliases,
     tables: plainTables(raw),
   }
+  const faults = faultsOf(raw, known)
   return {
     version: raw.version,
     ...known,
     names: buildNameIndex(ingredients, inventory.values(), aliases, words.names),
     words,
-    problems: lintRawRecords(raw, known),
+    get problems() {
+      return faults()
+    },
   }
 }

@@ -9,12 +9,10 @@ const PROVENANCE_KEYS = ['kind', 'source', 'locator', 'access', 'date'] as const
 /** Fills what an entry does not say of its origin from the record's own `seen`. */
 export function provenanceOf(entry: unknown, seen: Provenance): Provenance {
   if (!isObject(entry)) return seen
-  const own = Object.fromEntries(
-    PROVENANCE_KEYS.filter((key) => entry[key] !== undefined).map((key) => [key, entry[key]]),
-  )
-  const changed = own['source'] !== undefined || own['access'] !== undefined
-  const base = changed && own['kind'] === undefined ? { ...seen, kind: 'assertion' as const } : seen
-  return { ...base, ...own } as Provenance
+  const own: Loose = { ...seen }
+  if (entry['source'] !== undefined || entry['access'] !== undefined) own['kind'] = 'assertion'
+  for (const key of PROVENANCE_KEYS) if (entry[key] !== undefined) own[key] = entry[key]
+  return own as unknown as Provenance
 }
 
 /** The record-wide provenance; a rule of thumb unless it says otherwise. */

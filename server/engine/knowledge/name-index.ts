@@ -18,7 +18,7 @@ export interface NameIndex {
 }
 
 /** "Xanthan (de)" carries its language in brackets; the name is what stands before. */
-const plain = (name: string): string => name.replace(/\s*\((?:[a-z]{2})\)\s*$/, '')
+const plain = (name: string): string => (name.includes(')') ? name.replace(/\s*\((?:[a-z]{2})\)\s*$/, '') : name)
 
 /** "BUTYROSPERMUM PARKII (SHEA) BUTTER" is read without what stands in brackets too. */
 const withoutBrackets = (name: string): string => name.replace(/\s*\([^()]*\)\s*/g, ' ').trim()
@@ -40,8 +40,10 @@ export function buildNameIndex(
   }
   for (const ingredient of ingredients) {
     add(ingredient.inci, ingredient.id, 'inci')
-    add(ingredient.inci.replace(/\s*\(and\)\s*/gi, ' + '), ingredient.id, 'inci')
-    add(ingredient.inci.replace(/\s*\(and\)\s*/gi, ' and '), ingredient.id, 'inci')
+    if (/\(and\)/i.test(ingredient.inci)) {
+      for (const joint of [' + ', ' and '])
+        add(ingredient.inci.replace(/\s*\(and\)\s*/gi, joint), ingredient.id, 'inci')
+    }
     for (const cas of ingredient.cas) add(cas, ingredient.id, 'cas')
     for (const [kind, names] of Object.entries(ingredient.names)) {
       for (const name of names) {

@@ -22,18 +22,26 @@ const spelling = (text: string): string =>
     .replace(/\bodour/g, 'odor')
     .replace(/\bfibre/g, 'fiber')
 
+/** Letters of other alphabets as those of English: accents off, ligatures apart. */
+const plainLetters = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase()
+    .replace(/[ßœæøłıαβγδ]/g, (letter) => LETTERS[letter] ?? letter)
+
+/** Most names hold none of the letters that need a closer look; there are many names. */
+const BEYOND_ASCII = /[^\0-\x7f]/
+const TWO_SPELLINGS = /sulph|aluminium|hydrolys|ised|colour|odour|fibre/
+
 /** Normal form: lower case, accents off, marks and spaces folded to one space, one spelling for two. */
 export function normalName(text: string): string {
-  return spelling(
-    text
-      .normalize('NFKD')
-      .replace(/[\u0300-\u036f]/g, '')
-      .toLowerCase()
-      .replace(/[ßœæøłıαβγδ]/g, (letter) => LETTERS[letter] ?? letter)
-      .replace(/['’`´]/g, '')
-      .replace(/[^a-z0-9%+]+/g, ' ')
-      .trim(),
-  )
+  const lower = BEYOND_ASCII.test(text) ? plainLetters(text) : text.toLowerCase()
+  const plain = lower
+    .replace(/['’`´]/g, '')
+    .replace(/[^a-z0-9%+]+/g, ' ')
+    .trim()
+  return TWO_SPELLINGS.test(plain) ? spelling(plain) : plain
 }
 
 /** Without spaces and marks: "bees wax" and "beeswax" are one. */

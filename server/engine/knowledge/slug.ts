@@ -1,12 +1,14 @@
+const hyphened = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '')
+
 /** Id of an INCI name: lower case, every run of other characters than a-z and 0-9 one hyphen. */
-export function idOf(inci: string): string {
-  return inci
-    .split(/\s+\+\s+|\s+\(and\)\s+/i)
-    .map((part) =>
-      part
-        .toLowerCase()
-        .replace(/[^a-z0-9]+/g, '-')
-        .replace(/^-|-$/g, ''),
-    )
-    .join('-and-')
-}
+export const idOf = (inci: string): string =>
+  /[+(]/.test(inci)
+    ? inci
+        .split(/\s+\+\s+|\s+\(and\)\s+/i)
+        .map(hyphened)
+        .join('-and-')
+    : hyphened(inci)
