@@ -6,7 +6,13 @@ import type { CalculationName } from '#engine/model/inputs/index.ts'
 import { closed } from './closed.ts'
 import { ErrorReply } from './error.ts'
 
-export const CalculateReply = closed({ ...Worked.properties, graphVersion: Type.String() })
+const Cited = closed({ id: Type.String(), title: Type.String(), locator: Type.String() })
+
+export const CalculateReply = closed({
+  ...Worked.properties,
+  cited: Type.Array(Cited, { description: 'The sources with title and place' }),
+  graphVersion: Type.String(),
+})
 export type CalculateReply = Static<typeof CalculateReply>
 
 export const CALCULATION_NAMES = Object.keys(CALCULATION_INPUTS) as CalculationName[]
