@@ -11,9 +11,16 @@ import { lawHit } from './law-say.ts'
 export const isWarningDue = ({ warning, warning_above_percent }: LimitRow, counted_percent: number): boolean =>
   warning !== undefined && counted_percent > (warning_above_percent ?? 0)
 
-/** Rows that bear on the product for certain and are in force. */
-const rowsHere = ({ limit }: Entry, context: FormulaContext): LimitRow[] =>
-  limit.rows.filter((row) => isInForce(row, limit, context.placedOn) && fitOf(row, context).fits === 'yes')
+/** Rows in force that bear on the product for certain, or if it is meant for a use that they name. */
+const rowsHere = ({ limit }: Entry, context: FormulaContext): { row: LimitRow; lead: string }[] =>
+  limit.rows
+    .filter((row) => isInForce(row, limit, context.placedOn))
+    .flatMap((row) => {
+      const { fits, asks } = fitOf(row, context)
+      if (fits === 'yes') return [{ row, lead: '' }]
+      const isNamedUse = fits === 'unknown' && asks.every(({ kind }) => kind === 'use')
+      return isNamedUse ? [{ row, lead: `if meant as ${row.scope.only ?? ''}: ` }] : []
+    })
 
 /** A ban or a limit that holds for sprays only: told, since nobody states how a product is dispensed. */
 function sprayText(row: LimitRow, context: FormulaContext): string | null {
@@ -32,9 +39,9 @@ interface Told {
 
 function textsOf(entry: Entry, context: FormulaContext): Told[] {
   const { limit, counted_percent } = entry
-  const said = rowsHere(entry, context).flatMap((row) => [
-    ...(row.condition === undefined ? [] : [{ entry, row, text: row.condition.replace(/\.$/, '') }]),
-    ...(isWarningDue(row, counted_percent) ? [{ entry, row, text: `label: "${row.warning ?? ''}"` }] : []),
+  const said = rowsHere(entry, context).flatMap(({ row, lead }) => [
+    ...(row.condition === undefined ? [] : [{ entry, row, text: `${lead}${row.condition.replace(/\.$/, '')}` }]),
+    ...(isWarningDue(row, counted_percent) ? [{ entry, row, text: `${lead}label: "${row.warning ?? ''}"` }] : []),
   ])
   const sprays = limit.rows
     .filter((row) => isInForce(row, limit, context.placedOn))
@@ -42,7 +49,8 @@ function textsOf(entry: Entry, context: FormulaContext): Told[] {
       const text = sprayText(row, context)
       return text === null ? [] : [{ entry, row, text }]
     })
-  return [...said, ...sprays]
+  // An opinion with figures is told when they are passed; its conditions are not printed beside them.
+  return limit.kind === 'law' || isGuidance(entry) ? [...said, ...sprays] : sprays
 }
 
 /** An opinion without a figure has nothing but its condition; one with a figure is told when the figure is passed. */
@@ -53,8 +61,7 @@ const isGuidance = ({ limit }: Entry): boolean =>
 const entryKey = ({ limit, members }: Entry): string =>
   `${limit.market} ${limit.act} ${limit.entry} ${members.map(({ subject }) => subject.id).join(' ')}`
 
-const isTold = (entry: Entry): boolean =>
-  entry.members.length > 0 && entry.concern === 'yes' && (entry.limit.kind === 'law' || isGuidance(entry))
+const isTold = (entry: Entry): boolean => entry.members.length > 0 && entry.concern === 'yes'
 
 /** rule:law-condition. Conditions and label words that cannot be computed. */
 export const lawCondition: Check = (context) => {
@@ -65,7 +72,7 @@ export const lawCondition: Check = (context) => {
   return [...byEntry.values()].flatMap((told): Hit[] => {
     const [first] = told
     if (!first) return []
-    const lead = isGuidance(first.entry) ? 'guidance, not law: ' : ''
+    const lead = first.entry.limit.kind === 'opinion' ? 'guidance, not law: ' : ''
     const text = `${lead}${[...new Set(told.map((one) => one.text))].join('; ')}`
     return [{ ...lawHit({ ...first, text }), severity: 'note' }]
   })

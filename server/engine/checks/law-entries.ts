@@ -48,24 +48,21 @@ function count(limit: Limit, context: FormulaContext): Pick<Entry, 'counted_perc
 export const isLimit = (row: LimitRow): boolean =>
   row.prohibited === true || row.max_percent !== undefined || row.ph !== undefined
 
-const hasOtherEntry = ({ limits }: Subject, limit: Limit): boolean =>
-  limits.some(
-    (other) =>
-      other !== limit &&
-      other.market === limit.market &&
-      other.kind === 'law' &&
-      other.use === 'not-preservative' &&
-      other.rows.some((row) => isLimit(row) || row.condition !== undefined),
-  )
+/** Entries of the same substance for other uses than preserving. */
+export const otherUses = ({ limits }: Subject, limit: Limit): Limit[] =>
+  limits.filter((other) => other.market === limit.market && other.kind === 'law' && other.use === 'not-preservative')
 
 /**
  * A substance with an entry of its own for other uses is bound by the preservative entry where it preserves: where that is
- * its role here, or perhaps where nothing else preserves. One that has no other entry is bound by it in every use.
+ * its role here, or perhaps where nothing else preserves. One that has no other entry is bound by it in every use, if it is
+ * known to preserve at all.
  */
 function preservesHere({ subject }: Substance, limit: Limit, context: FormulaContext): 'yes' | 'no' | 'unknown' {
-  if (!subject.allRoles.has('preservative') && !subject.allRoles.has('preservative-booster')) return 'no'
-  if (!hasOtherEntry(subject, limit)) return 'yes'
-  if (context.rolesOf(subject)[0]?.role === 'preservative') return 'yes'
+  const hasOther = otherUses(subject, limit).length > 0
+  if (!subject.allRoles.has('preservative') && !subject.allRoles.has('preservative-booster')) {
+    return hasOther ? 'no' : 'unknown'
+  }
+  if (!hasOther || context.rolesOf(subject)[0]?.role === 'preservative') return 'yes'
   const otherPreservative = context.lines.some(
     (line) => line.subject.id !== subject.id && context.rolesOf(line.subject)[0]?.role === 'preservative',
   )
@@ -84,7 +81,7 @@ const playsHere = (role: string, { subject }: Substance, context: FormulaContext
 function concernOf(limit: Limit, members: readonly Substance[], context: FormulaContext): 'yes' | 'no' | 'unknown' {
   if (limit.use === 'hair-dye') return 'no'
   if (limit.use === 'uv-filter') return best(members.map((member) => playsHere('uv-filter', member, context)))
-  if (limit.use === 'fragrance') return members.some(({ subject }) => subject.allRoles.has('scent')) ? 'yes' : 'no'
+  if (limit.use === 'fragrance') return members.some(({ subject }) => subject.allRoles.has('scent')) ? 'yes' : 'unknown'
   if (limit.use === 'preservative') return best(members.map((member) => preservesHere(member, limit, context)))
   if (limit.use === 'not-preservative') {
     const preserves = members.every(({ subject }) => context.rolesOf(subject)[0]?.role === 'preservative')

@@ -1,7 +1,7 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Limit, LimitRow } from '#engine/model/records.ts'
 import { inside } from '#engine/units/range.ts'
-import { isLimit } from './law-entries.ts'
+import { isLimit, otherUses } from './law-entries.ts'
 import type { Entry } from './law-entries.ts'
 import { fitOf, width } from './law-fit.ts'
 import type { Ask, Fit } from './law-fit.ts'
@@ -18,6 +18,8 @@ export interface Found {
   judged_percent: number
   fits: 'yes' | 'unknown'
   asks: Ask[]
+  /** broken for certain, but for a row that may lift it */
+  lifted?: true
 }
 
 /** A row is in force from its day on; without a day of placing on the market the day of the tables counts. */
@@ -90,7 +92,9 @@ export function judge(entry: Entry, { context, day, judged_percent = entry.count
   if (certain?.breach) {
     const lifting = possible.filter(({ row, breach }) => breach === null && isNarrower(row, certain.row))
     const asks = lifting.flatMap(({ fit }) => fit.asks)
-    return asks.length > 0 ? found(certain, 'unknown', asks) : withPurpose(found(nearest(certain, possible), 'yes', []))
+    if (asks.length === 0) return withPurpose(found(nearest(certain, possible), 'yes', []), { context, day })
+    const unknown = found(certain, 'unknown', asks)
+    return unknown && { ...unknown, lifted: true }
   }
   const [worst] = possible.filter(({ breach }) => breach !== null).sort(byStrictness)
   return worst ? found(worst, 'unknown', worst.fit.asks) : null
@@ -105,9 +109,23 @@ function nearest(certain: Judged, possible: readonly Judged[]): Judged {
   return (certain.breach === 'ban' ? uses.sort(byGenerosity)[0] : undefined) ?? certain
 }
 
-/** An entry that binds only for a purpose that nobody stated stops nothing. */
-function withPurpose(found: Found | null): Found | null {
-  if (!found || found.entry.concern === 'yes') return found
+/** Whether the entries for other uses than preserving allow what is in: one has a row for it, and none forbids it. */
+function allowedOtherwise(entry: Entry, judging: Judging): boolean {
+  if (entry.limit.use !== 'preservative') return false
+  const others = [...new Set(entry.members.flatMap(({ subject }) => otherUses(subject, entry.limit)))]
+  const countedBy = (other: Limit): number =>
+    entry.members.reduce((sum, { subject, pure_percent }) => sum + pure_percent * (other.members[subject.id] ?? 1), 0)
+  const speaks = others.some(({ rows }) =>
+    rows.some((row) => row.max_percent !== undefined && fitOf(row, judging.context).fits !== 'no'),
+  )
+  return (
+    speaks && others.every((limit) => judge({ ...entry, limit, counted_percent: countedBy(limit) }, judging) === null)
+  )
+}
+
+/** An entry that binds only for a purpose that nobody stated stops nothing, nor one beside which another use is allowed. */
+function withPurpose(found: Found | null, judging: Judging): Found | null {
+  if (!found || (found.entry.concern === 'yes' && !allowedOtherwise(found.entry, judging))) return found
   return { ...found, fits: 'unknown', asks: [{ kind: 'purpose', text: found.entry.limit.use }] }
 }
 

@@ -56,14 +56,17 @@ export function breachText({ entry, row, breach, judged_percent }: Found, ph: nu
   return `${short(judged_percent)} %${basis}; ${bound} ${row.max_percent} %${there}`
 }
 
+const PURPOSE: Record<string, string> = {
+  'uv-filter': 'Is it in as a UV filter?',
+  fragrance: 'Is it in for its scent?',
+  preservative: 'Is it in for another purpose than preserving, and does the product make that plain?',
+}
+
 const QUESTION: Record<Ask['kind'], (texts: string[]) => string> = {
   areas: () => 'Say where the product is used (face, eye, lip, hair, under 3 years …)',
   use: (texts) => `Is the product meant as: ${texts.join(' or ')}? The entry has a row of its own for that`,
   spray: () => 'Is it sold as a spray?',
-  purpose: (texts) =>
-    texts.includes('uv-filter')
-      ? 'Is it in as a UV filter?'
-      : 'Is it in for another purpose than preserving, and does the product make that plain?',
+  purpose: (texts) => texts.map((text) => PURPOSE[text] ?? '').join(' '),
   blend: (texts) => `Ask the supplier for the shares in ${texts.join(', ')}`,
 }
 

@@ -10,7 +10,8 @@ import { breachText, lawHit, questionsOf } from './law-say.ts'
 
 const ALL_IN_FORCE = '9999-12-31'
 
-const onlySpray = ({ asks }: Found): boolean => asks.length > 0 && asks.every(({ kind }) => kind === 'spray')
+/** Broken by sprays only; how a product is dispensed is not stated, so rule:law-condition tells it. */
+const onlySpray = ({ asks, lifted }: Found): boolean => !lifted && asks.some(({ kind }) => kind === 'spray')
 
 const remedyOf = ({ row, breach }: Found): string =>
   breach === 'ban' ? 'Take it out' : breach === 'percent' ? `At most ${row.max_percent} %` : 'Mend the pH'
@@ -21,7 +22,9 @@ function breachHit(found: Found, { ph }: FormulaContext): Hit | null {
   const text = breachText(found, ph)
   if (entry.limit.kind === 'opinion') {
     const said = `an expert opinion goes to ${text.replace('the limit is ', 'at most ')}`
-    return { ...lawHit({ entry, row, text: said }), severity: 'warn' }
+    return onlySpray(found)
+      ? null
+      : { ...lawHit({ entry, row, text: said }), severity: fits === 'yes' ? 'warn' : 'note' }
   }
   if (fits === 'yes') return { ...lawHit({ entry, row, text }), severity: 'stop', remedy: remedyOf(found) }
   if (onlySpray(found)) return null
