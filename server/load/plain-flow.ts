@@ -56,11 +56,13 @@ class FlowReader {
   /** Up to the sign that ends a plain scalar in a list or map. */
   private plain(): string {
     PLAIN_END.lastIndex = this.at
-    const end = PLAIN_END.exec(this.text) ?? giveUp()
-    if (end[0] === '[' || end[0] === '{' || end[0] === ' #') giveUp()
-    const plain = this.text.slice(this.at, end.index)
-    this.at = end.index
-    return plain.trimEnd()
+    if (!PLAIN_END.test(this.text)) giveUp()
+    const end = PLAIN_END.lastIndex - 1
+    const sign = this.text.charAt(end)
+    if (sign === '[' || sign === '{' || sign === '#') giveUp()
+    const plain = this.text.slice(this.at, end).trimEnd()
+    this.at = end
+    return plain
   }
 
   private key(): string {

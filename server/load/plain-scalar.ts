@@ -8,7 +8,6 @@ export function giveUp(): never {
 const NUMBER = /^-?(?:0|[1-9]\d{0,14})(?:\.\d{1,15})?$/
 /** What could be another way to write a number or nothing: hexadecimal, a power, infinity, a tilde. */
 const LIKE_NUMBER = /^(?:~|[-+.]*(?:0[xo][\da-f]*|[\d._]*(?:e[-+]?\d*)?|inf|nan))$/i
-const LETTER = /^[A-Za-z\u0080-\uffff]/
 const CONSTANTS: ReadonlyMap<string, unknown> = new Map<string, unknown>([
   ['null', null],
   ['true', true],
@@ -17,16 +16,23 @@ const CONSTANTS: ReadonlyMap<string, unknown> = new Map<string, unknown>([
 /** A scalar that begins so is not plain, or only sometimes. */
 const INDICATOR = /^[-?:,[\]{}#&*!|>'"%@`]/
 
+/** Letters of the longest constant. */
+const LONGEST_CONSTANT = 5
+
+/** Whether a text begins with a letter of English, or with a sign that means nothing to YAML. */
+function beginsAsText(text: string): boolean {
+  const code = text.charCodeAt(0)
+  return code > 127 || (code >= 97 && code <= 122) || (code >= 65 && code <= 90)
+}
+
 /** Value of an unquoted scalar by the core schema of YAML 1.2: 5 is a number, 2026-11-25 and "no" are text. */
 export function plainValue(text: string): unknown {
-  if (NUMBER.test(text)) return Number(text)
-  if (LETTER.test(text)) {
-    const constant = CONSTANTS.get(text)
-    if (constant !== undefined) return constant
-    return CONSTANTS.has(text.toLowerCase()) ? giveUp() : text
+  if (beginsAsText(text)) {
+    if (text.length > LONGEST_CONSTANT || !CONSTANTS.has(text.toLowerCase())) return text
+    return CONSTANTS.has(text) ? CONSTANTS.get(text) : giveUp()
   }
-  if (text === '' || INDICATOR.test(text)) return giveUp()
-  return LIKE_NUMBER.test(text) ? giveUp() : text
+  if (NUMBER.test(text)) return Number(text)
+  return text === '' || INDICATOR.test(text) || LIKE_NUMBER.test(text) ? giveUp() : text
 }
 
 /** Where a quoted scalar that begins here ends, behind its closing quote. Escapes are left to the library. */
@@ -48,7 +54,7 @@ const USUAL_KEY = /^[a-z]+(?:[_-][a-z0-9]+)*$/
 
 /** A key that is text and not a number or constant. */
 export function plainKey(text: string): string {
-  if (USUAL_KEY.test(text) && !CONSTANTS.has(text)) return text
+  if (USUAL_KEY.test(text) && !(text.length <= LONGEST_CONSTANT && CONSTANTS.has(text))) return text
   const key = plainValue(text)
   return typeof key === 'string' && !key.includes(' #') ? key : giveUp()
 }
