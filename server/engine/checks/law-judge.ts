@@ -118,9 +118,8 @@ function allowedOtherwise(entry: Entry, judging: Judging): boolean {
   const speaks = others.some(({ rows }) =>
     rows.some((row) => row.max_percent !== undefined && fitOf(row, judging.context).fits !== 'no'),
   )
-  return (
-    speaks && others.every((limit) => judge({ ...entry, limit, counted_percent: countedBy(limit) }, judging) === null)
-  )
+  if (!speaks) return false
+  return others.every((limit) => judge({ ...entry, limit, counted_percent: countedBy(limit) }, judging)?.fits !== 'yes')
 }
 
 /** An entry that binds only for a purpose that nobody stated stops nothing, nor one beside which another use is allowed. */
