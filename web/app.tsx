@@ -1,4 +1,5 @@
 import { Route, Switch } from 'wouter'
+import { BatchPage } from './pages/batch-page.tsx'
 import { BenchPage } from './pages/bench-page.tsx'
 import { IngredientPage } from './pages/ingredient-page.tsx'
 import { IngredientsPage } from './pages/ingredients-page.tsx'
@@ -14,6 +15,7 @@ export function App() {
       <Boundary>
         <Switch>
           <Route path="/" component={BenchPage} />
+          <Route path="/batch" component={BatchPage} />
           <Route path="/ingredients" component={IngredientsPage} />
           <Route path="/ingredient/:id">{({ id }) => <IngredientPage key={id} id={id} />}</Route>
           <Route path="/roles" component={RolesPage} />

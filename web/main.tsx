@@ -7,6 +7,7 @@ import './styles/base.css'
 import './styles/bench.css'
 import './styles/swaps.css'
 import './styles/records.css'
+import './styles/batch.css'
 import './styles/print.css'
 
 const root = document.getElementById('root')

@@ -62,7 +62,13 @@ export function RulerDrawing({ rows, ph, common, width_px }: Props) {
   const row_px = isNarrow ? 44 : 30
   const bottom = HEAD_PX + rows.length * row_px
   return (
-    <svg className="ruler" width={width_px} height={bottom + 6} aria-hidden="true">
+    <svg
+      className="ruler"
+      width={width_px}
+      height={bottom + 6}
+      viewBox={`0 0 ${width_px} ${bottom + 6}`}
+      aria-hidden="true"
+    >
       {common && (
         <rect className="common" y={HEAD_PX - 6} height={bottom - HEAD_PX + 8} {...shifted(common, left, axis_px)} />
       )}

@@ -1,3 +1,4 @@
+import { Link } from 'wouter'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { EMPTY } from '#web/state/bench.ts'
 import { text } from '#web/text/en.ts'
@@ -12,6 +13,11 @@ export function Tools({ store }: { store: BenchStore }) {
       <button type="button" disabled={!store.canRedo} onClick={store.redo}>
         {text.tools.redo}
       </button>
+      {store.bench.lines.length > 0 && (
+        <Link href="/batch" className="button">
+          {text.batch.open}
+        </Link>
+      )}
       <button type="button" onClick={() => window.print()}>
         {text.tools.print}
       </button>
