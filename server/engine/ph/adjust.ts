@@ -89,7 +89,7 @@ function readingsOf(asked: AdjustAsked, composition: Composition): { product_ph:
   const percent = asked.diluted
   if (percent === undefined || percent === 100) return { product_ph: measured.map(({ ph }) => ph), error_ph }
   const shifts = measured.map(({ ph }) => dilutionShift(composition, ph, percent))
-  const product_ph = measured.map(({ ph }, n) => ph - (shifts[n] ?? 0))
+  const product_ph = measured.map(({ ph }, n) => Math.min(14, Math.max(0, ph - (shifts[n] ?? 0))))
   return { product_ph, error_ph: shifts.includes(null) ? error_ph + DILUTION_ERROR_PH : error_ph }
 }
 

@@ -56,6 +56,7 @@ export function doseTo(mixture: Mixture, additive: Additive, target_ph: number):
   const doseAt = (ionic_strength: number): number => {
     const surplus = balanceIn(mixture, medium(ionic_strength))(target_ph).surplus
     const charge = chargePerMole(additive, target_ph, { ionic_strength, temp_c: mixture.temp_c })
+    if (Math.abs(surplus) < NOTHING_MOL_PER_L) return 0
     const dose = -surplus / charge
     return dose >= 0 && dose <= DOSE_MAX_MOL_PER_L ? dose : Number.NaN
   }
@@ -64,12 +65,13 @@ export function doseTo(mixture: Mixture, additive: Additive, target_ph: number):
     const whole = withAdditive(mixture, additive, Number.isNaN(dose) ? 0 : dose)
     return balanceIn(whole, medium(ionic_strength))(target_ph).ionic_strength
   }
-  const own = solvePh(mixture)
-  if (Math.abs(own.ph - target_ph) < 1e-9) return 0
   const strength = fixedPoint(strengthAfter, [0, STRENGTH_MAX], 1e-12)
   const dose = doseAt(strength)
   return Number.isNaN(dose) ? null : dose
 }
+
+/** Charges that are left over by no more than this are none. */
+const NOTHING_MOL_PER_L = 1e-11
 
 /** No solution of `DOSE_MAX_MOL_PER_L` passes this ionic strength [mol/L]. */
 const STRENGTH_MAX = 5000

@@ -108,22 +108,20 @@ export function extrapolate(titration: Titration): Extrapolated | null {
   const [from, to] = [points.at(-2), points.at(-1)]
   if (!last || !from || !to) return null
   const down = Math.sign(last.ph - target_ph) // 1 on the way down, -1 on the way up
-  const doseWith = (rise: number): number | null => {
-    const hidden = to.charge + down * rise
+  /** The last reading off by `off`, and a hidden curve that rises from there. */
+  const doseWith = (off: number, rise: number): number | null => {
+    const hidden = hiddenCharge(known, additive, { ...last, ph: last.ph + down * off }) + down * rise
     return doseTo({ ...known, ions: [...known.ions, ionOf(hidden)] }, additive, target_ph)
   }
   const capacity = capacityBetween(from, to, error_ph)
   const rise = riseOf(titration, points, capacity)
-  const max = doseWith(to.error + rise.most)
-  if (max === null) return null
+  const most = doseWith(error_ph, rise.most)
+  if (most === null) return null
   const atLeast = (dose: number | null): number => Math.max(dose ?? 0, last.added_mol_per_l)
-  return {
-    min: atLeast(doseWith(-to.error)),
-    max: atLeast(max),
-    likely: atLeast(doseWith(rise.likely)),
-    plan: atLeast(doseWith(rise.least - to.error)),
-    capacity: capacity.mean,
-  }
+  const min = atLeast(doseWith(-error_ph, 0))
+  const likely = Math.max(min, atLeast(doseWith(0, rise.likely)))
+  const plan = atLeast(doseWith(-error_ph, rise.least))
+  return { min, likely, plan, max: Math.max(likely, atLeast(most)), capacity: capacity.mean }
 }
 
 function rangeOf({ readings, target_ph }: Titration): { min: number; max: number } {
