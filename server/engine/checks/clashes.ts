@@ -5,6 +5,8 @@ import { matches } from '#engine/knowledge/selector.ts'
 import type { ClassClash, Relation, When } from '#engine/model/records.ts'
 import { inside } from '#engine/units/range.ts'
 import type { Check, Hit } from './check.ts'
+import { mixtureHere } from './mixture-here.ts'
+import { rateHere, WARN_FROM_RATE } from './mixture-rate.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
 const SEVERITY = { breaks: 'warn', weakens: 'note', poor: 'note' } as const
@@ -99,8 +101,19 @@ export function clashCheck(mechanisms: readonly string[]): Check {
   }
 }
 
-/** rule:charge-clash */
-export const chargeClash = clashCheck(['charge'])
+const chargeClashes = clashCheck(['charge'])
+const MIXTURES_SOURCE = 'CHITRE2024'
+
+/** rule:charge-clash. What two ingredients do, counted over mixtures, gives way to the rate of the whole mixture where that is known. */
+export const chargeClash: Check = (context) => {
+  const hits = chargeClashes(context)
+  const here = hits.some(({ sources }) => sources.includes(MIXTURES_SOURCE)) ? mixtureHere(context) : null
+  const rate = here && rateHere(here, context)
+  if (!rate || rate.rate >= WARN_FROM_RATE) return hits
+  return hits.map((hit) =>
+    hit.sources.every((source) => source === MIXTURES_SOURCE) ? { ...hit, severity: 'note' } : hit,
+  )
+}
 /** rule:ion-clash */
 export const ionClash = clashCheck(['electrolyte', 'ions'])
 /** rule:reaction-clash */

@@ -1,4 +1,3 @@
-import { separationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
 import type { Mixture, MixturePolymer } from '#engine/chemistry/mixtures/mixture.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { mixtureDataOf } from '#engine/knowledge/mixture-data.ts'
@@ -6,10 +5,10 @@ import type { Check, Hit } from './check.ts'
 import { countAlike } from './mixture-counts.ts'
 import { mixtureHere } from './mixture-here.ts'
 import type { MixtureHere } from './mixture-here.ts'
+import { rateHere, WARN_FROM_RATE } from './mixture-rate.ts'
 import { mixtureRemedy, percent, TRIAL } from './mixture-remedy.ts'
 import { because, nameOf, shareFact } from './say.ts'
 
-const WARN_FROM_RATE = 0.8
 const NOTE_FROM_RATE = 0.4
 
 const SOURCE = 'CHITRE2024'
@@ -51,9 +50,9 @@ function countsHere(here: MixtureHere, polymer: MixturePolymer, { world }: Formu
 
 function hitInside(here: MixtureHere, mixture: Mixture, context: FormulaContext): Hit[] {
   const { measured, model } = mixtureDataOf(context.world.knowledge)
-  if (!model) return []
-  const { rate, min, max } = separationRate(mixture, model)
-  if (rate < NOTE_FROM_RATE) return []
+  const found = rateHere(here, context)
+  if (!model || !found || found.rate < NOTE_FROM_RATE) return []
+  const { rate, min, max } = found
   const { said, facts } = countsHere(here, mixture.polymer, context)
   const interval = `95 % interval ${Math.round(min * 100)} to ${percent(max)}`
   return [

@@ -1,11 +1,10 @@
 import { activeMatter } from '#engine/formula/totals.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { numberOf } from '#engine/graph/subject.ts'
-import { separationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
 import type { SeparationRate } from '#engine/chemistry/mixtures/separation-rate.ts'
-import { mixtureDataOf } from '#engine/knowledge/mixture-data.ts'
 import { roundTo } from '#engine/units/round.ts'
 import { mixtureHere } from './mixture-here.ts'
+import { rateHere } from './mixture-rate.ts'
 
 export type Charge = 'anionic' | 'amphoteric' | 'nonionic' | 'cationic'
 
@@ -37,10 +36,7 @@ export function chargeOf({ classes }: FormulaLine['subject']): Charge | undefine
 
 function separationOf(context: FormulaContext): WashComposition['separation'] {
   const here = mixtureHere(context)
-  if (!here) return undefined
-  const { model } = mixtureDataOf(context.world.knowledge)
-  const { mixture, outside } = here
-  return { rate: mixture && model && outside.length === 0 ? separationRate(mixture, model) : null, outside }
+  return here ? { rate: rateHere(here, context), outside: here.outside } : undefined
 }
 
 /** Active matter of a wash and how it is shared out by charge, or null where the formula is none. */

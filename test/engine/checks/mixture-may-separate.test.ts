@@ -83,6 +83,18 @@ describe('what the finding says', () => {
   test('a mixture of which most hold is passed over', () => expect(findingsOf(rule, wash(HOLDS))).toEqual([]))
 })
 
+describe('a clash of charges that was counted over mixtures', () => {
+  const clash = (shares: Record<string, number>) =>
+    findingsOf('charge-clash', wash(shares)).map(({ severity }) => severity)
+  const quat = { 'cetrimonium-chloride': 9, 'sodium-cocoyl-glutamate': 9, 'polyquaternium-7': 2 }
+
+  test('gives way to a middling rate of the whole mixture', () =>
+    expect(clash({ ...quat, 'laureth-2': 1.2 })).toEqual(['note']))
+  test('stands where the whole mixture separates nearly always', () =>
+    expect(clash({ ...quat, [THICKENER_ID['peg-ester']]: 5 })).toEqual(['warn']))
+  test('stands where no such mixture was measured', () => expect(clash(quat)).toEqual(['warn']))
+})
+
 describe('outside of what was measured', () => {
   test.each([
     [{ ...HOLDS, 'sodium-laureth-sulfate': 8 }, /no mixture with Sodium laureth sulfate/],
