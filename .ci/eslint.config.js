@@ -24,7 +24,7 @@ const LAYERS = [
 const AREAS = [
   ['server/engine', ['#engine/', 'graphology', 'graphology-traversal', 'graphology-types', 'typebox']],
   ['server/contract', ['#contract/', '#engine/model/', 'typebox']],
-  ['server/load', ['#load/', '#engine/index.ts', 'node:', 'yaml', 'typebox']],
+  ['server/load', ['#load/', '#engine/index.ts', 'node:', 'js-yaml', 'typebox']],
   ['server/api', ['#api/', '#contract/', '#engine/index.ts', 'fastify', '@fastify/', 'typebox']],
   [
     'web',

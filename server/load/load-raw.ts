@@ -1,10 +1,9 @@
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { parse } from 'yaml'
+import { CORE_SCHEMA, load } from 'js-yaml'
 import { idOf } from '#engine/index.ts'
 import type { InventoryRow, RawData, RawFile, RawTable } from '#engine/index.ts'
-import { NOT_PLAIN, plainYaml } from './plain-yaml.ts'
 import { tableOf } from './read-table.ts'
 import type { Row } from './read-table.ts'
 
@@ -37,9 +36,8 @@ class Files {
   /** @throws Error with the file name when a file is not YAML */
   yaml(path: string): RawFile {
     try {
-      const text = this.bytes(path).toString('utf8')
-      const data = plainYaml(text)
-      return { path, data: data === NOT_PLAIN ? (parse(text) as unknown) : data }
+      // Core schema: NO, dates and CAS numbers stay text.
+      return { path, data: load(this.bytes(path).toString('utf8'), { schema: CORE_SCHEMA }) }
     } catch (error) {
       throw new Error(`${path}: ${error instanceof Error ? error.message : String(error)}`)
     }

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { parse } from 'yaml'
+import { CORE_SCHEMA, load } from 'js-yaml'
 import type { Formula } from '#engine/model/formula.ts'
 import { deepFrozen } from '../helpers.ts'
 
@@ -19,6 +19,6 @@ export const FORMULAS: readonly NamedFormula[] = readdirSync(import.meta.dirname
     return {
       name: file.replace(/\.yaml$/, ''),
       why: /^# (.+)/.exec(text)?.[1] ?? '',
-      formula: deepFrozen(parse(text) as Formula),
+      formula: deepFrozen(load(text, { schema: CORE_SCHEMA }) as Formula),
     }
   })
