@@ -1,0 +1,62 @@
+import { isWarningDue } from '#engine/checks/law-condition.ts'
+import { entriesOf } from '#engine/checks/law-entries.ts'
+import type { Entry } from '#engine/checks/law-entries.ts'
+import { fitOf } from '#engine/checks/law-fit.ts'
+import { isInForce } from '#engine/checks/law-judge.ts'
+import { questionsOf } from '#engine/checks/law-say.ts'
+import type { FormulaContext } from '#engine/formula/context.ts'
+import type { LimitRow } from '#engine/model/records.ts'
+import type { LabelQuestion } from '#engine/model/label.ts'
+
+/** Words that a row prescribes, one by one: the tables part them by semicolons. */
+const wordsOf = ({ warning }: LimitRow): string[] => (warning ?? '').split(/\s*;\s*/).filter(Boolean)
+
+/** The row whose words hold: the narrowest rows come with words of their own, so all that bear on the product speak. */
+function dueRows(entry: Entry, context: FormulaContext, fits: 'yes' | 'unknown'): LimitRow[] {
+  return entry.limit.rows.filter(
+    (row) =>
+      isInForce(row, entry.limit, context.placedOn) &&
+      isWarningDue(row, entry.counted_percent) &&
+      fitOf(row, context).fits === fits,
+  )
+}
+
+const spoken = (context: FormulaContext): readonly Entry[] =>
+  entriesOf(context).filter(({ limit, members }) => limit.kind === 'law' && members.length > 0)
+
+/** Words that the law prescribes for what is in, in the order of the entries. */
+export const warningsOf = (context: FormulaContext): string[] => [
+  ...new Set(
+    spoken(context)
+      .filter(({ concern }) => concern === 'yes')
+      .flatMap((entry) => dueRows(entry, context, 'yes').flatMap(wordsOf)),
+  ),
+]
+
+const ids = ({ members }: Entry): string[] => members.map(({ subject }) => subject.id).sort()
+
+/** Words that are due for an area, a use or a spray that nobody stated. */
+export function openWarnings(context: FormulaContext): LabelQuestion[] {
+  return spoken(context).flatMap((entry) =>
+    dueRows(entry, context, 'unknown').map((row) => ({
+      text: `${questionsOf(fitOf(row, context).asks).join(' ')} If so, these words are due: ${wordsOf(row).join('. ')}.`,
+      why: `${entry.limit.act}, entry ${entry.limit.entry}`,
+      about: ids(entry),
+      sources: [row.source],
+    })),
+  )
+}
+
+/** Words that are printed to be on the safe side, with the condition under which they are due. */
+export function conditionalWarnings(context: FormulaContext): LabelQuestion[] {
+  return spoken(context).flatMap((entry) =>
+    dueRows(entry, context, 'yes')
+      .filter(({ condition }) => condition !== undefined && /label words|label text/i.test(condition))
+      .map((row) => ({
+        text: `Are the words “${wordsOf(row).join('. ')}” due? ${row.condition ?? ''}`,
+        why: `${entry.limit.act}, entry ${entry.limit.entry}; printed here until you know that they are not`,
+        about: ids(entry),
+        sources: [row.source],
+      })),
+  )
+}
