@@ -1,5 +1,5 @@
+import { lazy, Suspense } from 'react'
 import { Route, Switch } from 'wouter'
-import { BatchPage } from './pages/batch-page.tsx'
 import { BenchPage } from './pages/bench-page.tsx'
 import { IngredientPage } from './pages/ingredient-page.tsx'
 import { IngredientsPage } from './pages/ingredients-page.tsx'
@@ -8,20 +8,36 @@ import { RolePage } from './pages/role-page.tsx'
 import { RolesPage } from './pages/roles-page.tsx'
 import { Boundary } from './parts/boundary.tsx'
 import { Frame } from './parts/frame.tsx'
+import { Loading } from './parts/states.tsx'
+import { text } from './text/en.ts'
+
+// Pages that the bench does not need come in files of their own, so that its first load does not grow.
+const BatchPage = lazy(() => import('./pages/batch-page.tsx').then((page) => ({ default: page.BatchPage })))
+const calculations = () => import('./pages/calculations-page.tsx')
+const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
+const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
+const WorkingPage = lazy(() => import('./pages/working-page.tsx').then((page) => ({ default: page.WorkingPage })))
+const OilsPage = lazy(() => import('./pages/compare-oils-page.tsx').then((page) => ({ default: page.CompareOilsPage })))
 
 export function App() {
   return (
     <Frame>
       <Boundary>
-        <Switch>
-          <Route path="/" component={BenchPage} />
-          <Route path="/batch" component={BatchPage} />
-          <Route path="/ingredients" component={IngredientsPage} />
-          <Route path="/ingredient/:id">{({ id }) => <IngredientPage key={id} id={id} />}</Route>
-          <Route path="/roles" component={RolesPage} />
-          <Route path="/role/:id">{({ id }) => <RolePage id={id} />}</Route>
-          <Route component={NotFoundPage} />
-        </Switch>
+        <Suspense fallback={<Loading>{text.app.loading}</Loading>}>
+          <Switch>
+            <Route path="/" component={BenchPage} />
+            <Route path="/batch" component={BatchPage} />
+            <Route path="/ingredients" component={IngredientsPage} />
+            <Route path="/ingredient/:id">{({ id }) => <IngredientPage key={id} id={id} />}</Route>
+            <Route path="/roles" component={RolesPage} />
+            <Route path="/role/:id">{({ id }) => <RolePage id={id} />}</Route>
+            <Route path="/calculations" component={CalculationsPage} />
+            <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
+            <Route path="/working" component={WorkingPage} />
+            <Route path="/compare-oils" component={OilsPage} />
+            <Route component={NotFoundPage} />
+          </Switch>
+        </Suspense>
       </Boundary>
     </Frame>
   )

@@ -1,6 +1,10 @@
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { buildApp } from '#api/app.ts'
 import type { App } from '#api/routes/shared.ts'
+import { calculateRoute, CALCULATION_NAMES } from '#contract/calculate.ts'
+import { EXAMPLES } from '#web/calculations/examples.ts'
+import { fieldsOf } from '#web/calculations/form-fields.ts'
+import { namesIn, readForm } from '#web/calculations/form-values.ts'
 import { realWorld } from '../helpers.ts'
 import { ask } from './ask.ts'
 
@@ -46,4 +50,22 @@ test('every source of a calculation comes with its title', async () => {
   const cited = body['cited'] as { id: string; title: string }[]
   expect(cited.map(({ id }) => id)).toEqual(body['sources'])
   expect(cited.find(({ id }) => id === 'codex-cxs33-mem')?.title).toContain('CODEX STAN 33-1981')
+})
+
+describe('the examples of the page', () => {
+  test.each(CALCULATION_NAMES)('%s: works as it stands in the form', async (name) => {
+    const fields = fieldsOf(calculateRoute(name).schema.body)
+    const values = EXAMPLES[name] ?? {}
+    const found = await ask(app, 'POST', '/api/resolve', { names: ['-', ...namesIn(fields, values)] })
+    const results = found.body['results'] as { typed: string; ingredient: string | null }[]
+    const { body, faults } = readForm(
+      fields,
+      values,
+      (typed) => results.find((one) => one.typed === typed)?.ingredient ?? 'nothing',
+    )
+    expect([...faults]).toEqual([])
+    const reply = await ask(app, 'POST', `/api/calculate/${name}`, body)
+    expect(reply.body['error']).toBeUndefined()
+    expect(reply.status).toBe(200)
+  })
 })

@@ -33,6 +33,9 @@ export function Frame({ children }: { children: ReactNode }) {
           <Tab href="/roles" path="/roles">
             {text.app.roles}
           </Tab>
+          <Tab href="/calculations" path="/calculations">
+            {text.app.calculations}
+          </Tab>
         </nav>
       </header>
       <main id="content" tabIndex={-1}>
