@@ -5,6 +5,7 @@ import { DescribedClaim } from '#engine/model/evidence.ts'
 import { Id } from '#engine/model/formula.ts'
 import { closed, oneOf } from './closed.ts'
 import { ErrorReply } from './error.ts'
+import { decimalText, PAGE } from './query.ts'
 
 export const Tier = oneOf('full', 'short', 'inventory')
 
@@ -20,15 +21,33 @@ export type ShortRecord = Static<typeof ShortRecord>
 
 export const IngredientsQuery = closed({
   text: Type.Optional(Type.String({ maxLength: 200 })),
-  role: Type.Optional(Type.String({ maxLength: 100 })),
+  role: Type.Optional(
+    Type.String({ maxLength: 400, description: 'A role, or several parted by commas: one of them or a narrower one' }),
+  ),
   class: Type.Optional(Type.String({ maxLength: 100 })),
-  limit: Type.Optional(Type.String({ pattern: '^[1-9][0-9]{0,2}$', description: '1 to 200, 50 when left out' })),
-  after: Type.Optional(Id),
+  tier: Type.Optional(Tier),
+  ph: decimalText('Keeps at this pH and, where it works in a window only, works there'),
+  heat_c: decimalText('Bears this heat'),
+  cold: Type.Optional(Type.Literal('true', { description: 'Can be worked in without heat, at 40 C at most' })),
+  solubility: Type.Optional(
+    Type.String({ maxLength: 40, description: 'water, oil, both, silicone or insoluble; both fits water and oil' }),
+  ),
+  charge: Type.Optional(Type.String({ maxLength: 40, description: 'A class of the group charge, such as anionic' })),
+  beside: Type.Optional(
+    Type.String({ maxLength: 4000, description: 'Ids parted by commas, at most 20: clashes with none of them' }),
+  ),
+  unknown: Type.Optional(
+    Type.Literal('include', { description: 'Takes in what would fit but for a value that is not known' }),
+  ),
+  ...PAGE,
 })
 export const IngredientsReply = closed({
   ingredients: Type.Array(ShortRecord),
   next: Type.Union([Type.String(), Type.Null()]),
   total: Type.Number(),
+  notKnown: Type.Optional(
+    Type.Number({ description: 'How many more may fit: a value that was asked for is not known of them' }),
+  ),
   graphVersion: Type.String(),
 })
 

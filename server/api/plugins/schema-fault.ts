@@ -20,6 +20,7 @@ const PATTERNS: Record<string, string> = {
   '^[a-z0-9]+(-[a-z0-9]+)*$': 'must be an id: lower case letters and digits, joined by single hyphens',
   '^\\d{4}-\\d{2}-\\d{2}$': 'must be a day as YYYY-MM-DD',
   '^[1-9][0-9]{0,2}$': 'must be a whole number from 1 to 200',
+  '^-?[0-9]{1,3}([.][0-9]{1,6})?$': 'must be a number such as 5.5',
 }
 
 const wordOf = (type: unknown): string => WORDS[String(type)] ?? String(type)

@@ -2,6 +2,7 @@ import { ApiError } from '#api/api-error.ts'
 import { graphRoute } from '#contract/graph.ts'
 import { graphAround, RELATIONS } from '#engine/index.ts'
 import type { RelationName, World } from '#engine/index.ts'
+import { wordsOf } from './query.ts'
 import { knownId, mustBeClass, mustBeRole } from './shared.ts'
 import type { App } from './shared.ts'
 
@@ -9,8 +10,8 @@ const isRelation = (word: string): word is RelationName => RELATIONS.some((relat
 
 /** @throws ApiError 400 that names the word which is no relation */
 function relationsOf(text: string | undefined): { relations: RelationName[] } | undefined {
-  const words = (text ?? '').split(',').flatMap((word) => (word.trim() === '' ? [] : [word.trim()]))
-  if (words.length === 0) return undefined
+  const words = wordsOf(text)
+  if (words === undefined) return undefined
   const strange = words.find((word) => !isRelation(word))
   if (strange !== undefined) {
     const message = `relations: ${strange.slice(0, 60)} is none of ${RELATIONS.join(', ')}`
