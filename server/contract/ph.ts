@@ -35,6 +35,10 @@ const common = {
   window: nullable(Range, 'The pH that all known windows accept; an end left out is open; null where there is none'),
   low: End,
   high: End,
+  gap: nullable(
+    closed({ min: Type.Number(), max: Type.Number() }),
+    'Where there is no common pH: from the lowest upper end to the highest lower end',
+  ),
   excludes: Type.Array(
     closed({ lower: LineWindow, upper: LineWindow, gap: closed({ min: Type.Number(), max: Type.Number() }) }),
     {

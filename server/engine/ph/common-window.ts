@@ -22,6 +22,8 @@ export interface CommonWindow {
   window: Range | null
   low: WindowEnd | null
   high: WindowEnd | null
+  /** between the lowest upper and the highest lower end, where nothing is left */
+  gap: { min: number; max: number } | null
   excludes: Excluding[]
 }
 
@@ -52,12 +54,11 @@ const overlapOf = (windows: readonly LineWindow[]): Range | null =>
 
 /** The pH that these windows have in common, with who sets each end. Without any window it is open at both ends. */
 export function commonOf(windows: readonly LineWindow[]): CommonWindow {
-  return {
-    window: overlapOf(windows),
-    low: endOf(windows, 'min'),
-    high: endOf(windows, 'max'),
-    excludes: excluding(windows),
-  }
+  const window = overlapOf(windows)
+  const low = endOf(windows, 'min')
+  const high = endOf(windows, 'max')
+  const gap = window === null && low && high ? { min: high.ph, max: low.ph } : null
+  return { window, low, high, gap, excludes: excluding(windows) }
 }
 
 /** The pH that every line accepts: where it keeps and, for what has to work at a pH, where it works. Null where there is none. */

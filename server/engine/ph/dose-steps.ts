@@ -3,6 +3,8 @@ import type { DoseStep } from './adjust-types.ts'
 
 const STIR = 'Stir until even, wait some minutes, measure'
 const MOST_STEPS = 5
+/** A rest this small beside the step before it is not worth a weighing. */
+const LEFTOVER = 0.05
 
 /** About a drop of a 10 % solution in 100 g: a first step that shows something and spoils nothing. */
 const TRIAL_SHARE = 5e-5
@@ -28,7 +30,7 @@ export function stepsTo(amount_g: number, first_g: number, of: string): DoseStep
   let last = first_g
   while (steps.length < MOST_STEPS) {
     const add_g = stepDown(Math.min(left, last))
-    if (add_g <= 0 || add_g < amount_g / 50) break
+    if (add_g <= 0 || (steps.length > 0 && add_g < last * LEFTOVER)) break
     steps.push({ add_g, of, then: NEXT })
     left -= add_g
     last = add_g

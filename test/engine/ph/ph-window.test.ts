@@ -47,11 +47,12 @@ test('a pH that nobody stated is not known, and so is one that no line speaks ab
 test('lines that exclude each other leave a gap and are named', () => {
   const reply = phWindow(world, makeFormula({ 'sodium-benzoate': 0.5, carbomer: 0.3 }, { ph: 5 }))
   const soap = phWindow(world, makeFormula({ 'sodium-benzoate': 0.5, 'sodium-cocoate': 20 }, { ph: 9 }))
-  for (const { window, excludes, low, high } of [soap]) {
+  for (const { window, excludes, low, high, gap } of [soap]) {
     expect(window).toBeNull()
     expect(excludes[0]!.lower.ingredient).toBe('sodium-benzoate')
     expect(excludes[0]!.upper.ingredient).toBe('sodium-cocoate')
-    expect(excludes[0]!.gap).toEqual({ min: high!.ph, max: low!.ph })
+    expect(gap).toEqual({ min: high!.ph, max: low!.ph })
+    expect(excludes[0]!.gap).toEqual(gap)
   }
   expect(reply.window).toEqual({ min: 5, max: 5 })
 })
