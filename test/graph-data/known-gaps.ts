@@ -119,11 +119,9 @@ export const EXCUSED: readonly Excuse[] = [
   {
     lint: 'limit-has-members',
     at: limit(
-      'eu-ii-1133',
       'eu-ii-1726',
       'eu-ii-356',
       'eu-ii-365',
-      'eu-ii-409',
       'eu-ii-410',
       'us-cfr-700-11',
       'us-cfr-700-15',

@@ -15,6 +15,13 @@ import {
 } from './small-worlds.ts'
 import type { Example } from './small-worlds.ts'
 
+const meltingTable = {
+  path: 'tables/by-hand.tsv',
+  rows: [
+    { inci: 'Glycerin', property: 'melting_c', min: '18', max: '18', unit: 'C', source_id: 'S-1', access: 'read' },
+  ],
+}
+
 /** One good and one bad world for every lint from L to Z. */
 export const EXAMPLES_L_TO_Z: Record<string, Example> = {
   'level-is-in-order': changed(
@@ -54,6 +61,12 @@ export const EXAMPLES_L_TO_Z: Record<string, Example> = {
         wax: { label: 'Wax', swap: { must: [{ word: 'form', one_of: ['solid'], why: 'a liquid gives no body' }] } },
       },
     },
+  ),
+  'memory-gives-way': changed(
+    { facts: { melting_c: 30 } },
+    { facts: { melting_c: 17 } },
+    /melting_c is remembered here and seen in a table/,
+    { tables: [meltingTable] },
   ),
   'names-are-own': changed(
     { names: { exact: ['glycerol'] } },

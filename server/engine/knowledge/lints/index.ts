@@ -30,6 +30,7 @@ import { limitMemberIsKnown } from './limit-member-is-known.ts'
 import { limitRowSaysSomething } from './limit-row-says-something.ts'
 import type { Lint, Vocabulary } from './lint.ts'
 import { memberPassesOwnRole } from './member-passes-own-role.ts'
+import { memoryGivesWay } from './memory-gives-way.ts'
 import { namesAreOwn } from './names-are-own.ts'
 import { nodeIsReached } from './node-is-reached.ts'
 import { preservativeStatesSpectrum } from './preservative-states-spectrum.ts'
@@ -107,6 +108,7 @@ export const DOUBT_LINTS: Readonly<Record<string, Lint>> = {
   'limit-has-members': limitHasMembers,
   'limit-member-is-known': limitMemberIsKnown,
   'member-passes-own-role': memberPassesOwnRole,
+  'memory-gives-way': memoryGivesWay,
   'node-is-reached': nodeIsReached,
   'preservative-states-spectrum': preservativeStatesSpectrum,
   'preservative-states-window': preservativeStatesWindow,
