@@ -1,14 +1,10 @@
 // What import-ph.mjs takes of the reference rows and what it adds, each with its reason.
 
-/** Substances that no formula or calculation of this tool needs, or that have no constant to calculate with. */
+/** Without a constant to calculate with. */
 export const LEFT_OUT = new Set([
   'water', // always there; its constants stand in the engine
   'caffeine', // below 1: never changes in a cosmetic
   'sodium hydroxymethylglycinate', // no value found
-  'trimethylamine oxide',
-  'dimethylaminoethanol',
-  'phenol',
-  'hydroquinone (degradation product)',
 ])
 
 /** Where more than one row is fit for use: the source to take, and why. Else the row marked as used there. */
@@ -85,6 +81,7 @@ export const ALSO = {
   'sodium hydroxide': 'naoh',
   'potassium hydroxide': 'koh',
   'pyrrolidone carboxylic acid': 'pca; pyroglutamic acid',
+  'hydroquinone (degradation product)': 'hydroquinone',
 }
 
 /** Constants as measured in a salt solution, in micelles or in a dispersion: salt must not move them again. */
@@ -174,6 +171,9 @@ export const COMPOUNDS = [
   ['ammonium chloride', 'ammonium-chloride', 'NH4Cl', 'ammonia*1', '-1*1'],
   ['arginine hydrochloride', 'arginine-hcl', 'C6H15ClN4O2', 'arginine*1', '-1*1'],
   ['sodium PCA', 'sodium-pca', 'C5H6NNaO3', 'pyrrolidone carboxylic acid*1', '1*1'],
+  // what never takes part
+  ['water', '', 'H2O', '', ''],
+  ['caffeine', 'caffeine', 'C8H10N4O2', '', ''],
   // salts of strong acids and bases: they only make the water salty
   ['sodium chloride', 'sodium-chloride', 'NaCl', '', '1*1; -1*1'],
   ['potassium chloride', 'potassium-chloride', 'KCl', '', '1*1; -1*1'],
@@ -196,6 +196,9 @@ export const RECORD_OF = {
   'pyrrolidone carboxylic acid': 'pca',
   'nicotinic acid': 'niacin',
   'phthalic acid': '',
+  'trimethylamine oxide': '',
+  dimethylaminoethanol: '',
+  'hydroquinone (degradation product)': 'hydroquinone',
   'decylamine oxide': '',
   glycine: '',
 }

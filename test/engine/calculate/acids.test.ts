@@ -156,3 +156,8 @@ test('constants are those of the records, but for the step that a salt lives by'
   // Remembered, not looked up, in the record; measured here.
   expect(apart).toEqual(['isopropanolamine 9.6', 'triisopropanolamine 8'])
 })
+
+test('what never takes part leaves water as it is', () => {
+  const input = { systems: [{ acid: 'caffeine', mol_per_l: 0.01 }], ions: [], temp_c: 25 }
+  expect(calculate(world, 'buffer-ph', input).values['ph']).toBeCloseTo(7, 2)
+})
