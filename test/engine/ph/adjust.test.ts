@@ -64,6 +64,22 @@ describe('a toner whose lines are all known', () => {
   })
 })
 
+// Worked cases adj-067 and adj-037 of test/reference/ph/adjust-cases.json: tolerance 4 % and 3 % of the dose.
+test('a preservative salt and an acid product get the doses of the worked cases', () => {
+  const dose = (shares: Record<string, number>, rest: Partial<AdjustAsked>) =>
+    ways({ formula: makeFormula(shares, { ph: null }), batch_g: 1000, ...rest }).composition.likely_g! / 10
+  const salt = dose({ 'sodium-benzoate': 0.5 }, { target_ph: 5, with: 'citric-acid' })
+  expect(Math.abs(salt / 0.043 - 1)).toBeLessThan(0.04)
+  // 1 % of pure lactic acid, from a bottle of 80 %
+  const lines = [
+    { ingredient: 'aqua', fills: true as const },
+    { ingredient: 'lactic-acid', share_percent: 1.25, strength_percent: 80 },
+  ]
+  const formula = { ...makeFormula({}, { ph: null }), lines }
+  const lye = ways({ formula, batch_g: 1000, target_ph: 4, with: 'sodium-hydroxide', strength_percent: 10 }).composition
+  expect(Math.abs(lye.likely_g! / 28.1 - 1)).toBeLessThan(0.03)
+})
+
 // Bench note without a source: 0.25 % citric acid took a wash of glucosides and betaine from about pH 7 to about 5.
 describe('a wash of glucoside and betaine from pH 7 to 5', () => {
   const asked = { formula: WASH, batch_g: 200, target_ph: 5, with: 'citric-acid', measured: [{ added_g: 0, ph: 7 }] }
