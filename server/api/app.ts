@@ -14,6 +14,9 @@ import { checkRoutes } from './routes/check.ts'
 import { graphRoutes } from './routes/graph.ts'
 import { healthRoutes } from './routes/health.ts'
 import { ingredientRoutes } from './routes/ingredients.ts'
+import { labelRoutes } from './routes/label.ts'
+import { preservationRoutes } from './routes/preservation.ts'
+import { phRoutes } from './routes/ph.ts'
 import { resolveRoutes } from './routes/resolve.ts'
 import { roleRoutes } from './routes/roles.ts'
 import type { App } from './routes/shared.ts'
@@ -40,8 +43,11 @@ const ROUTES = [
   roleRoutes,
   graphRoutes,
   checkRoutes,
+  labelRoutes,
+  preservationRoutes,
   swapRoutes,
   calculateRoutes,
+  phRoutes,
   batchRoutes,
 ]
 

@@ -6,6 +6,9 @@ import type { ErrorReply } from './error.ts'
 import type { GraphReply } from './graph.ts'
 import type { HealthReply } from './health.ts'
 import type { IngredientReply, IngredientsReply } from './ingredients.ts'
+import type { PreservationBody, PreservationReply } from './preservation.ts'
+import type { PhAdjustBody, PhAdjustReply, PhWindowBody, PhWindowReply } from './ph.ts'
+import type { LabelBody, LabelReply } from './label.ts'
 import type { ResolveBody, ResolveReply } from './resolve.ts'
 import type { RoleReply, RolesReply } from './roles.ts'
 import type { standInsRoute, SwapsBody, SwapSheetReply, swapSheetRoute } from './swaps.ts'
@@ -26,8 +29,12 @@ export interface Api {
   'GET /api/roles/:id': { reply: RoleReply }
   'GET /api/graph': { reply: GraphReply }
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
+  'POST /api/preservation': { body: Static<typeof PreservationBody>; reply: PreservationReply }
+  'POST /api/label': { body: Static<typeof LabelBody>; reply: LabelReply }
   'POST /api/swaps': { body: Static<typeof SwapsBody>; reply: SwapsReply }
   'POST /api/batch': { body: Static<typeof BatchAsk>; reply: BatchReply }
+  'POST /api/ph/window': { body: Static<typeof PhWindowBody>; reply: PhWindowReply }
+  'POST /api/ph/adjust': { body: PhAdjustBody; reply: PhAdjustReply }
   'GET /api/calculate': { reply: CalculationsReply }
   'POST /api/calculate/:name': { body: Record<string, unknown>; reply: CalculateReply }
   'POST /api/swap-sheet': {

@@ -12,8 +12,12 @@ export const SUMMARIES: Readonly<Record<string, string>> = {
   'GET /api/roles/:id': 'What does a role do, who plays it, how is a stand-in sought?',
   'GET /api/graph': 'The part of the graph around one node',
   'POST /api/check': 'Does this formula hold together?',
+  'POST /api/preservation': 'Is the preservative at work in this formula, and what takes it away?',
+  'POST /api/label': 'What goes on the label: list, allergens, words of the law, open questions?',
   'POST /api/swaps': 'What can stand in for what is missing, re-dosed and checked again?',
   'POST /api/batch': 'What do I weigh, and in which order do I work?',
+  'POST /api/ph/window': 'Which pH suits all lines, who sets each end, and where is the gap if there is none?',
+  'POST /api/ph/adjust': 'How much acid or base brings this batch to a pH, by its lines and by readings at the bench?',
   'GET /api/calculate': 'Which textbook calculations are there, and what do they ask?',
   'POST /api/swap-sheet': 'For every line of a formula: its role, its stand-ins, whether it can be left out',
 }
