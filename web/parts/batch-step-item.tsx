@@ -71,7 +71,7 @@ function Adds({ step, lines, step_g, nameOf }: Pick<Props, 'step' | 'lines' | 's
   if (step.adds.length === 0) return null
   const parts = step.adds.map((key) => {
     const portion = lines.find(({ line }) => line === key)?.portions.find((one) => one.step === step.id)
-    return `${nameOf(key)} ${onScale(portion?.weigh_g ?? 0, step_g)} g`
+    return `${nameOf(key)} ${onScale(portion?.weigh_g ?? 0, step_g)}\u00a0g`
   })
   return (
     <p className="adds">

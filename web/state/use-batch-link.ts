@@ -21,6 +21,7 @@ export function useBatchLink({ bench, change, inputs, setInputs }: Linked): void
   useEffect(() => {
     const take = () => {
       const { hash } = window.location
+      if (hash === '') ready.current = true // nothing to be read: what is written here is no one else's
       if (hash === own.current) return
       const { recipe, batch } = partsOf(hash)
       void fromFragment(recipe).then((linked) => {
