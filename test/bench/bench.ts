@@ -4,12 +4,16 @@
  */
 import { fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
+import { benchCold } from './bench-cold.ts'
 import { benchNames } from './bench-names.ts'
+import { benchRoles } from './bench-roles.ts'
 import { sectionText } from './section.ts'
 import type { Section } from './section.ts'
 
 const PARTS: Record<string, () => Section | Promise<Section>> = {
+  cold: benchCold,
   names: benchNames,
+  roles: benchRoles,
 }
 
 /** Runs one part in a child and waits for what it found. */
