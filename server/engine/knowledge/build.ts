@@ -1,4 +1,5 @@
 import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
+import { acidClaims } from './acid-claims.ts'
 import { expandAcids } from './acids.ts'
 import { chargeOfParts } from './blend-charge.ts'
 import { blendClaims } from './blend-claims.ts'
@@ -8,6 +9,8 @@ import { isObject } from './expand-claims.ts'
 import { expandCompositions } from './expand-composition.ts'
 import { expandIngredient } from './expand-ingredient.ts'
 import { expandLimit } from './expand-limit.ts'
+import { expandTerms } from './expand-terms.ts'
+import { expandPractice } from './expand-practice.ts'
 import { expandClashes, expandClasses, expandProperties, expandRoles, expandRule } from './expand-vocabulary.ts'
 import { fattyAcidClaims } from './fatty-acid-claims.ts'
 import type { Knowledge } from './knowledge.ts'
@@ -20,8 +23,8 @@ import { expandWords } from './word-data.ts'
 
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
-/** A value of the windows tables that holds under a stated condition is for people to read; a record has to choose it. */
-const isConditional = ({ id, conditions }: Claim): boolean => id.startsWith('windows-') && conditions !== undefined
+/** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
+const isConditional = ({ id, conditions }: Claim): boolean => /^(windows-|pka\/)/.test(id) && conditions !== undefined
 
 /** Adds claims of tables behind those of the record; where the record has none the best seen one is used. */
 function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
@@ -112,12 +115,13 @@ export function buildKnowledge(raw: RawData): Knowledge {
   const properties = expandProperties(raw.properties)
   const tables = tableClaims(raw.tables, properties)
   const profiles = fattyAcidClaims(raw.tables)
+  const acids = expandAcids(raw.tables)
+  const constants = acidClaims(acids)
+  const claimsFor = (id: string): Claim[] => [tables, profiles, constants].flatMap((claims) => claims.get(id) ?? [])
   const ingredients = raw.ingredients
     .filter((file) => isObject(file.data))
     .map((file) => expandIngredient(file.data as Record<string, unknown>, properties))
-    .map((ingredient) =>
-      withTables(ingredient, [...(tables.get(ingredient.id) ?? []), ...(profiles.get(ingredient.id) ?? [])]),
-    )
+    .map((ingredient) => withTables(ingredient, claimsFor(ingredient.id)))
     .map((ingredient) => withDerived(ingredient, oilConstantClaims(ingredient)))
     .sort((a, b) => (a.id < b.id ? -1 : 1))
   const inventory = new Map(raw.inventory.map((row) => [row.id, row]))
@@ -138,9 +142,11 @@ export function buildKnowledge(raw: RawData): Knowledge {
     rules: new Map(raw.rules.map(expandRule).map((rule) => [rule.id, rule])),
     allergens: expandAllergens(raw.allergens),
     compositions: expandCompositions(raw.allergens),
-    acids: expandAcids(raw.tables),
+    acids,
     aliases,
     tables: plainTables(raw),
+    practice: expandPractice(raw.practice ?? []),
+    terms: expandTerms(raw.terms),
   }
   const faults = faultsOf(raw, known)
   return {

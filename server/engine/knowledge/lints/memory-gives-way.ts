@@ -5,6 +5,7 @@ import { placeOf } from './places.ts'
 
 /** How near a seen constant has to come to the remembered one, and how wide that may be, to be the same figure. */
 const CONSTANTS: Record<string, { near: (value: number) => number; widest: number }> = {
+  acid_pka: { near: () => 0.03, widest: 0 },
   molar_mass: { near: (value) => value * 0.003, widest: 0 },
   melting_c: { near: () => 2, widest: 6 },
   boiling_c: { near: () => 3, widest: 6 },
