@@ -86,6 +86,17 @@ const here = (asked: ReadingsAsked, added_g: number): Way => ({
   unknown: [],
 })
 
+const SURE =
+  'Each reading counted as ±ERROR. The least holds whatever is in the product; the most is an estimate (up to ten times what was held so far), and a buffer that acts only nearer the target is not seen yet. Never add more than the last step before you measure again.'
+
+/** Readings nearer than their errors say little of the slope. */
+function close({ product_ph, error_ph }: ReadingsAsked): string {
+  const [before = 0, last = 0] = product_ph.slice(-2)
+  return Math.abs(before - last) <= 2 * error_ph
+    ? 'The last two readings lie no further apart than their errors: the range is wide until a step shows more. '
+    : ''
+}
+
 function whenMeasured(asked: ReadingsAsked, addition: Addition, amounts: Amounts): Way {
   const { measured, product_ph, known, target_ph, error_ph } = asked
   const readings = measured.map(({ added_g }, n) => ({
@@ -108,7 +119,7 @@ function whenMeasured(asked: ReadingsAsked, addition: Addition, amounts: Amounts
     likely_g: total(found.likely),
     still_g: { min: said(dose_g.min - added_g), max: said(dose_g.max - added_g) },
     steps: nextSteps(found, asked, addition, amounts),
-    uncertainty: `Each reading counted as ±${short(error_ph)}. The least holds whatever is in the product; the most is an estimate (up to ten times what was held so far), and a buffer that acts only nearer the target is not seen yet. Never add more than the last step before you measure again.`,
+    uncertainty: `${close(asked)}${SURE}`.replace('ERROR', short(error_ph)),
     because: [
       ...factsOf(asked, found, of),
       ...(other ? [{ fact: 'the readings contradict the recipe: only the readings are used' }] : []),

@@ -156,6 +156,17 @@ describe('measured twice', () => {
     expect(reply.warnings.join(' ')).toMatch(/straight line .* overshoots/)
     expect(reply.reading).toEqual({ meter: 'meter', error_ph: 0.05, temp_c: 25, diluted_percent: null })
   })
+  test('readings nearer than their errors are told to say little', () => {
+    const said = (ph: number) => {
+      const measured = [
+        { added_g: 0, ph: 7 },
+        { added_g: 0.1, ph },
+      ]
+      return ways({ ...asked, measured }).measured.uncertainty
+    }
+    expect(said(6.92)).toMatch(/^The last two readings lie no further apart than their errors/)
+    expect(said(6.5)).toMatch(/^Each reading counted as ±0.05/)
+  })
   test('with strips is less sure than with a meter', () => {
     const width = (meter: 'meter' | 'strips') => {
       const { dose_g } = ways({ ...asked, meter, measured: read([0, 0.38, 0.7]) }).measured
