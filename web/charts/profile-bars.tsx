@@ -1,12 +1,14 @@
 import { useId } from 'react'
 import { useWidth } from '#web/client/use-width.ts'
 import { upTo } from '#web/format/number.ts'
+import { calculations } from '#web/text/en-calculations.ts'
 import { ChartNames } from './chart-names.tsx'
 import { letterOf } from './mark.tsx'
 
 export interface BarRow {
   label: string
-  values: readonly [number, number]
+  /** per cent; null: the source does not list it, which is not the same as nothing */
+  values: readonly [number | null, number | null]
 }
 
 interface Props {
@@ -15,6 +17,7 @@ interface Props {
   rows: readonly BarRow[]
 }
 
+const T = calculations.oils
 const BAR_PX = 15
 const ROW_PX = 46
 const LABEL_ROW_PX = 66
@@ -38,20 +41,28 @@ function Row({ row, top, layout }: { row: BarRow; top: number; layout: Layout })
         const y = top + at * (BAR_PX + 2)
         return (
           <g key={letterOf(at)}>
-            <rect
-              className={`bar-${at}`}
-              x={left}
-              y={y}
-              width={long(value)}
-              height={BAR_PX}
-              {...(at === 1 && { fill: hatch })}
-            />
+            {value !== null && (
+              <rect
+                className={`bar-${at}`}
+                x={left}
+                y={y}
+                width={long(value)}
+                height={BAR_PX}
+                {...(at === 1 && { fill: hatch })}
+              />
+            )}
             <text x={left - 6} y={y + 12} textAnchor="end" className="bar-letter">
               {letterOf(at)}
             </text>
-            <text x={left + long(value) + 6} y={y + 12}>
-              {upTo(value, value < 1 ? 2 : 1)}
-            </text>
+            {value === null ? (
+              <text x={left + 4} y={y + 12} className="bar-none">
+                {T.notListed}
+              </text>
+            ) : (
+              <text x={left + long(value) + 6} y={y + 12}>
+                {upTo(value, value < 1 ? 2 : 1)} %
+              </text>
+            )}
           </g>
         )
       })}
@@ -66,7 +77,7 @@ export function ProfileBars({ alt, names, rows }: Props) {
   const isNarrow = width_px < NARROW_PX
   const left = isNarrow ? 22 : 180
   const row_px = isNarrow ? LABEL_ROW_PX : ROW_PX
-  const most = Math.max(1, ...rows.flatMap(({ values }) => values))
+  const most = Math.max(1, ...rows.flatMap(({ values }) => values.map((value) => value ?? 0)))
   const hatch = `url(#${id})`
   const layout = {
     left,

@@ -1,4 +1,5 @@
 import { calculations as T } from '#web/text/en-calculations.ts'
+import { readable } from './use-labels.ts'
 import { useDebounced } from './use-debounced.ts'
 import { useResolve } from './use-resolve.ts'
 
@@ -33,7 +34,13 @@ export function useRecordIds(names: readonly string[]) {
     if (hit?.status !== 'ask') continue
     remarks.set(name, { says: T.asks(name), nearest: hit.choices.map(({ ingredient }) => ingredient) })
   }
+  /** What a name was read as, so that a slip does not go unseen. */
+  const meantBy = (name: string): string | undefined => {
+    const hit = hitOf(name)
+    return hit?.status === 'found' && hit.inci !== null ? readable(hit.inci) : undefined
+  }
   return {
+    meantBy,
     idOf: (name: string): string => hitOf(name)?.ingredient ?? slug(name),
     waits: key !== settled || (settled !== '' && (found.state === 'loading' || (found.state === 'ready' && found.old))),
     remarks,

@@ -1,5 +1,5 @@
 import type { Api } from '#contract/api.ts'
-import { call } from './call.ts'
+import { call, CallError } from './call.ts'
 import { useQuestion } from './question.ts'
 import type { Question } from './question.ts'
 import { useDebounced } from './use-debounced.ts'
@@ -42,13 +42,20 @@ export function targetsOf(start_ph: number, target_ph: number): number[] {
   )
 }
 
+/** A pH that this acid or base cannot reach is no point of the curve; any other failure is one. */
+function unreachable(error: unknown): null {
+  if (error instanceof CallError && error.code === 'out-of-range') return null
+  throw error
+}
+
 /** The dose asked for at other targets, with the same acid or base and the same readings: a titration curve by one way. */
 export function usePhCurve(
   body: PhAdjustBody | null,
   reply: PhAdjustReply | null,
   way: PhWay['way'],
 ): Question<DosePoint[]> {
-  const start_ph = reply?.start?.ph
+  // Readings cannot be taken back: what comes next starts at the last one.
+  const start_ph = body?.measured?.at(-1)?.ph ?? reply?.start?.ph
   const added = reply?.with
   const can = body !== null && start_ph !== undefined && added && Math.abs(body.target_ph - start_ph) > 0.05
   return useQuestion({
@@ -58,8 +65,8 @@ export function usePhCurve(
       const fixed = { ...body, with: added.ingredient, strength_percent: added.strength_percent }
       const points: DosePoint[] = []
       for (const target_ph of targetsOf(start_ph, body.target_ph)) {
-        const answer = await call('POST /api/ph/adjust', { body: { ...fixed, target_ph }, signal })
-        const own = answer.ways.find((one) => one.way === way)
+        const answer = await call('POST /api/ph/adjust', { body: { ...fixed, target_ph }, signal }).catch(unreachable)
+        const own = answer?.ways.find((one) => one.way === way)
         if (!own?.dose_g) continue
         points.push({ ph: target_ph, min_g: own.dose_g.min, max_g: own.dose_g.max, likely_g: own.likely_g })
       }

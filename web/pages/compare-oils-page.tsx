@@ -36,17 +36,19 @@ function oilOf(record: IngredientReply): Oil {
 
 const acidText = (acid: string): string => (T.names[acid] === undefined ? acid : `${T.names[acid]} ${acid}`)
 
+const inWords = (percent: number | null): string => (percent === null ? T.notListed : `${figureText(percent, 3)} %`)
+
 function Profiles({ a, b }: { a: Oil; b: Oil }) {
-  const of = (oil: Oil, acid: string) => oil.shares[acid] ?? 0
-  const most = (acid: string) => Math.max(of(a, acid), of(b, acid))
+  const of = (oil: Oil, acid: string) => oil.shares[acid] ?? null
+  const most = (acid: string) => Math.max(of(a, acid) ?? 0, of(b, acid) ?? 0)
   const acids = [...new Set([...Object.keys(a.shares), ...Object.keys(b.shares)])].sort((x, y) => most(y) - most(x))
   const drawn = acids.filter((acid) => most(acid) >= LEAST_DRAWN_PERCENT)
   const rest = acids.filter((acid) => !drawn.includes(acid))
-  const restOf = (oil: Oil) => rest.reduce((sum, acid) => sum + of(oil, acid), 0)
+  const restOf = (oil: Oil) => rest.reduce((sum, acid) => sum + (of(oil, acid) ?? 0), 0)
   const title = T.chart(a.name, b.name)
   const words = drawn
     .slice(0, 4)
-    .map((acid) => `${acidText(acid)}: ${upTo(of(a, acid), 1)} % and ${upTo(of(b, acid), 1)} %`)
+    .map((acid) => `${acidText(acid)}: ${inWords(of(a, acid))} and ${inWords(of(b, acid))}`)
     .join('; ')
   return (
     <>
@@ -58,8 +60,8 @@ function Profiles({ a, b }: { a: Oil; b: Oil }) {
       {rest.length > 0 && <p className="remark">{T.rest(upTo(Math.max(restOf(a), restOf(b)), 1))}</p>}
       <ChartTable
         caption={title}
-        heads={[T.acid, `A ${a.name}, %`, `B ${b.name}, %`]}
-        rows={acids.map((acid) => [acidText(acid), figureText(of(a, acid), 3), figureText(of(b, acid), 3)])}
+        heads={[T.acid, `A ${a.name}`, `B ${b.name}`]}
+        rows={acids.map((acid) => [acidText(acid), inWords(of(a, acid)), inWords(of(b, acid))])}
       />
       <ul className="calc-sources">
         {[a, b].map(
@@ -121,7 +123,7 @@ export function CompareOilsPage() {
     from: params.get('from') ?? EXAMPLE.from,
     to: params.get('to') ?? EXAMPLE.to,
   })
-  const { idOf, waits, remarks } = useRecordIds([typed.from, typed.to])
+  const { idOf, waits, remarks, meantBy } = useRecordIds([typed.from, typed.to])
   const set = (change: Partial<typeof typed>) => {
     const next = { ...typed, ...change }
     setTyped(next)
@@ -142,6 +144,7 @@ export function CompareOilsPage() {
           name="profile-distance"
           value={typed.from}
           remark={remarkAt(typed.from)}
+          meant={meantBy(typed.from)}
           onChange={(from) => set({ from })}
         />
         <CalcCell
@@ -149,6 +152,7 @@ export function CompareOilsPage() {
           name="profile-distance"
           value={typed.to}
           remark={remarkAt(typed.to)}
+          meant={meantBy(typed.to)}
           onChange={(to) => set({ to })}
         />
         <button type="button" onClick={() => set({ from: typed.to, to: typed.from })}>

@@ -52,16 +52,18 @@ function Steps({ steps }: { steps: WorkedReply['steps'] }) {
 export function CalcAnswer({ name, reply, old }: Props) {
   return (
     <>
-      <dl className="calc-values" role="status" aria-busy={old}>
-        {Object.entries(reply.values).map(([key, value]) => (
-          <div key={key}>
-            <dt>{T.result(key, name)}</dt>
-            <dd>
-              <strong>{figureText(value)}</strong> {unitOfName(key)}
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <div role="status" aria-busy={old}>
+        <dl className="calc-values">
+          {Object.entries(reply.values).map(([key, value]) => (
+            <div key={key}>
+              <dt>{T.result(key, name)}</dt>
+              <dd>
+                <strong>{figureText(value)}</strong> {unitOfName(key)}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      </div>
       {old && <p className="remark">{T.old}</p>}
       <h3>{T.steps}</h3>
       <Steps steps={reply.steps} />

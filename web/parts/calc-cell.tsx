@@ -16,6 +16,8 @@ interface Props {
   label?: string
   value: string
   remark?: Remark | undefined
+  /** record that the name was read as */
+  meant?: string | undefined
   onChange: (value: string) => void
 }
 
@@ -45,9 +47,9 @@ function Remarks({ id, remark, onTake }: { id: string; remark: Remark; onTake: (
 }
 
 /** One field of a calculation, with its unit, what is meant, and what is wrong with it. */
-export function CalcCell({ field, name, label, value, remark, onChange }: Props) {
+export function CalcCell({ field, name, label, value, remark, meant, onChange }: Props) {
   const id = useId()
-  const hint = hintOf(field)
+  const hint = meant === undefined || field.kind !== 'oil' ? hintOf(field) : T.meant(meant)
   const described = [hint && `${id}-hint`, remark && `${id}-bad`].filter(Boolean).join(' ')
   const common = {
     id,

@@ -11,12 +11,13 @@ interface Props {
   fields: readonly Field[]
   values: Values
   remarkAt: (path: string) => Remark | undefined
+  meantBy: (typed: string) => string | undefined
   onChange: (values: Values) => void
   onExample?: (() => void) | undefined
 }
 
 /** The figures of one calculation; each change goes to the server at once, so there is nothing to send. */
-export function CalcForm({ name, fields, values, remarkAt, onChange, onExample }: Props) {
+export function CalcForm({ name, fields, values, remarkAt, meantBy, onChange, onExample }: Props) {
   return (
     <section className="card calc-form" aria-labelledby="calc-form-title">
       <h2 id="calc-form-title">{T.form}</h2>
@@ -30,6 +31,7 @@ export function CalcForm({ name, fields, values, remarkAt, onChange, onExample }
               name={name}
               rows={rowsAt(values, field.key)}
               remarkAt={remarkAt}
+              meantBy={meantBy}
               onChange={(rows) => onChange({ ...values, [field.key]: rows })}
             />
           ) : (
@@ -39,6 +41,7 @@ export function CalcForm({ name, fields, values, remarkAt, onChange, onExample }
               name={name}
               value={textAt(values, field.key)}
               remark={remarkAt(field.key)}
+              meant={meantBy(textAt(values, field.key))}
               onChange={(value) => onChange({ ...values, [field.key]: value })}
             />
           ),

@@ -80,7 +80,7 @@ export function CalcOne({ calculation }: { calculation: CalculationShort }) {
   const { name, input } = calculation
   const fields = useMemo(() => fieldsOf(input), [input])
   const { values, change, onExample } = useFigures(name, fields)
-  const { idOf, waits, remarks } = useRecordIds(namesIn(fields, values))
+  const { idOf, waits, remarks, meantBy } = useRecordIds(namesIn(fields, values))
   const read = readForm(fields, values, idOf)
   const isWhole = read.faults.size === 0 && remarks.size === 0
   const answer = useCalculate(name, isWhole && !waits ? read.body : null)
@@ -91,6 +91,7 @@ export function CalcOne({ calculation }: { calculation: CalculationShort }) {
         name={name}
         fields={fields}
         values={values}
+        meantBy={meantBy}
         remarkAt={(path) => remarkAt(path, typedAt(values, path))}
         onChange={change}
         onExample={onExample}

@@ -11,11 +11,12 @@ interface Props {
   name: string
   rows: readonly Row[]
   remarkAt: (path: string) => Remark | undefined
+  meantBy: (typed: string) => string | undefined
   onChange: (rows: readonly Row[]) => void
 }
 
 /** A list of like things: a row each, to be added and taken out. The focus goes to a new row, and stays near one that went. */
-export function CalcRows({ field, name, rows, remarkAt, onChange }: Props) {
+export function CalcRows({ field, name, rows, remarkAt, meantBy, onChange }: Props) {
   const label = T.label(field.key, name)
   const own = remarkAt(field.key)
   const list = useRef<HTMLFieldSetElement>(null)
@@ -49,6 +50,7 @@ export function CalcRows({ field, name, rows, remarkAt, onChange }: Props) {
               {...(cell.key === '' && { label: T.row(label, at + 1) })}
               value={row[cell.key] ?? ''}
               remark={remarkAt(cellPath(field.key, at, cell.key))}
+              meant={meantBy(row[cell.key] ?? '')}
               onChange={(value) => change(at, cell.key, value)}
             />
           ))}

@@ -41,8 +41,10 @@ function stepPoints({ body, way }: Drawn, line: readonly Point[]): Point[] {
 }
 
 function seriesOf(drawn: Drawn): Series[] {
-  const { body, reply, points } = drawn
-  const first = reply.start && (body.measured?.[0]?.added_g ?? 0) === 0 ? [{ x: 0, y: reply.start.ph }] : []
+  const { body, reply, way, points } = drawn
+  const read = way.way === 'measured' ? body.measured?.at(-1) : undefined
+  const begin = read ? { x: read.added_g, y: read.ph } : reply.start && { x: 0, y: reply.start.ph }
+  const first = begin ? [begin] : []
   const line = [...first, ...points.map((one) => ({ x: middle(one), y: one.ph }))].sort((a, b) => a.x - b.x)
   const low = points.map((one) => ({ x: one.min_g, y: one.ph }))
   const high = points.map((one) => ({ x: one.max_g, y: one.ph }))
@@ -59,7 +61,11 @@ function seriesOf(drawn: Drawn): Series[] {
 function Drawing(drawn: Drawn) {
   const { body, reply, way, points } = drawn
   const series = seriesOf(drawn)
-  const phs = [...points.map(({ ph }) => ph), reply.start?.ph ?? body.target_ph]
+  const phs = [
+    ...points.map(({ ph }) => ph),
+    ...(body.measured ?? []).map(({ ph }) => ph),
+    reply.start?.ph ?? body.target_ph,
+  ]
   const far_g = Math.max(...points.map(middle), ...series.flatMap(({ line }) => line.map(({ x }) => x)))
   const most_g = Math.min(Math.max(...points.map(({ max_g }) => max_g)), far_g * REACH)
   const name = reply.with ? readable(reply.with.inci) : ''

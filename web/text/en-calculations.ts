@@ -114,8 +114,8 @@ const OWN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 const plain = (key: string): string => key.replaceAll('_', ' ').replace(/^./, (letter) => letter.toUpperCase())
 
 const CHOICES: Readonly<Record<string, string>> = {
-  naoh: 'Sodium hydroxide (hard soap)',
-  koh: 'Potassium hydroxide (soft soap)',
+  naoh: 'NaOH (hard soap)',
+  koh: 'KOH (soft soap)',
   anionic: 'anionic',
   ethoxylate: 'ethoxylate',
 }
@@ -170,6 +170,7 @@ export const calculations = {
   noRows: 'None.',
   fault: faultWords,
   nearest: 'Near names:',
+  meant: (name: string) => `Read as ${name}`,
   asks: (name: string) => `“${name}” can mean several things:`,
   answer: 'Answer',
   waits: 'The answer waits for the fields that are marked.',
@@ -202,6 +203,7 @@ export const calculations = {
     steps: 'See it worked out',
     rest: (percent: string) =>
       `Acids below 0.5 % in both are left out of the drawing (at most ${percent} %); the table has them all.`,
+    notListed: 'not listed',
     acid: 'Fatty acid',
     source: (name: string, source: string, locator: string, access: string) =>
       `${name}: ${source}, ${locator} (${access}).`,

@@ -65,6 +65,7 @@ describe('a calculation', () => {
         purity_percent: 98,
       },
     ])
+    expect(screen.getByText('Read as Coconut oil')).toBeTruthy()
     expect(screen.getByText('500 × 190 / 1000')).toBeTruthy()
     expect(screen.getByText('Fats whose value is known.')).toBeTruthy()
     expect(screen.getByRole('link', { name: 'A table of fats' }).getAttribute('href')).toBe('https://doi.org/10.1/x')
