@@ -16,6 +16,7 @@ const BatchPage = lazy(() => import('./pages/batch-page.tsx').then((page) => ({ 
 const calculations = () => import('./pages/calculations-page.tsx')
 const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
 const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
+const LabelPage = lazy(() => import('./pages/label-page.tsx').then((page) => ({ default: page.LabelPage })))
 const WorkingPage = lazy(() => import('./pages/working-page.tsx').then((page) => ({ default: page.WorkingPage })))
 const OilsPage = lazy(() => import('./pages/compare-oils-page.tsx').then((page) => ({ default: page.CompareOilsPage })))
 
@@ -27,6 +28,7 @@ export function App() {
           <Switch>
             <Route path="/" component={BenchPage} />
             <Route path="/batch" component={BatchPage} />
+            <Route path="/label" component={LabelPage} />
             <Route path="/ingredients" component={IngredientsPage} />
             <Route path="/ingredient/:id">{({ id }) => <IngredientPage key={id} id={id} />}</Route>
             <Route path="/roles" component={RolesPage} />

@@ -1,6 +1,7 @@
 import { Link } from 'wouter'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { EMPTY } from '#web/state/bench.ts'
+import { label } from '#web/text/en-label.ts'
 import { text } from '#web/text/en.ts'
 
 /** Undo, redo, print, clear. */
@@ -14,9 +15,14 @@ export function Tools({ store }: { store: BenchStore }) {
         {text.tools.redo}
       </button>
       {store.bench.lines.length > 0 && (
-        <Link href="/batch" className="button">
-          {text.batch.open}
-        </Link>
+        <>
+          <Link href="/batch" className="button">
+            {text.batch.open}
+          </Link>
+          <Link href="/label" className="button">
+            {label.open}
+          </Link>
+        </>
       )}
       <button type="button" onClick={() => window.print()}>
         {text.tools.print}

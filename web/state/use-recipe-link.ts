@@ -8,7 +8,7 @@ const WHILE_TYPING_MS = 400
  * Keeps the recipe in the address, so that a copied link carries it, and takes in the recipe of a link that is opened.
  * The bench before it is one undo away.
  */
-export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Bench) => void): void {
+export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Bench) => void, page = '/'): void {
   const own = useRef('')
   const ready = useRef(false)
   useEffect(() => {
@@ -31,15 +31,15 @@ export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Ben
       void toFragment(bench).then((fragment) => {
         const { hash, pathname } = window.location
         // A link that is just being read is not written over, nor the address of another page.
-        if (isOld || fragment === null || pathname !== '/' || fragment === hash) return
+        if (isOld || fragment === null || pathname !== page || fragment === hash) return
         if (!ready.current && hash !== '') return
         own.current = fragment
-        window.history.replaceState(window.history.state, '', `/${fragment}`)
+        window.history.replaceState(window.history.state, '', `${page}${fragment}`)
       })
     }, WHILE_TYPING_MS)
     return () => {
       isOld = true
       clearTimeout(timer)
     }
-  }, [bench])
+  }, [bench, page])
 }

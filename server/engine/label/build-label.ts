@@ -7,7 +7,7 @@ import type { Formula } from '#engine/model/formula.ts'
 import type { Label } from '#engine/model/label.ts'
 import { allergenOnLabel, allergenSums } from './label-allergens.ts'
 import type { AllergenSum } from './label-allergens.ts'
-import { titleCase } from './label-names.ts'
+import { blendName, titleCase } from './label-names.ts'
 import { positionsOf } from './label-order.ts'
 import { isOpenBlend, partsOf } from './label-parts.ts'
 import { labelQuestions, openScents, rulesOfList } from './label-questions.ts'
@@ -38,7 +38,7 @@ function gaps(context: FormulaContext): Finding[] {
       rule: 'label-incomplete',
       severity: 'unknown' as const,
       about: [subject.id],
-      message: `${subject.inci}: the shares of its parts are not known, so their places in the list are not`,
+      message: `${blendName(subject.inci)}: the shares of its parts are not known, so their places in the list are not`,
       remedy: 'Ask the supplier for the shares',
       because: [{ fact: 'blend not on record' }],
       sources: [],

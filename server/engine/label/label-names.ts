@@ -16,6 +16,9 @@ function word(text: string): string {
 export const titleCase = (inci: string): string =>
   inci.toLowerCase().replace(/\p{L}[\p{L}\p{N}]*/gu, (part) => word(part))
 
+/** A blend by the names of its parts: "Phenoxyethanol and Ethylhexylglycerin". */
+export const blendName = (inci: string): string => titleCase(inci).replaceAll(' (And) ', ' and ')
+
 const COLOUR_INDEX = /^CI \d{5}/
 
 interface Names {

@@ -2,6 +2,7 @@ import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { rangeOfProperty, wordOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { ShareRange } from '#engine/model/label.ts'
+import { blendName } from './label-names.ts'
 
 /** One substance of the formula once blends and solutions are taken apart. */
 export interface Part {
@@ -47,12 +48,12 @@ const scaled = ({ min, max }: ShareRange, share_percent: number): ShareRange => 
 function partsOfBlend(line: FormulaLine): Part[] {
   const { subject, share_percent } = line
   if (isOpenBlend(subject)) {
-    const note = `in ${subject.inci} at a share that nobody stated`
+    const note = `in ${blendName(subject.inci)} at a share that nobody stated`
     return subject.parts.map((one) => part(line, one.subject, { min: 0, max: share_percent }, note))
   }
   return subject.parts.map((one) => {
     const percent = share_percent * one.share
-    return part(line, one.subject, { min: percent, max: percent }, `part of ${subject.inci}`)
+    return part(line, one.subject, { min: percent, max: percent }, `part of ${blendName(subject.inci)}`)
   })
 }
 
@@ -63,7 +64,7 @@ function partsOfSolution(line: FormulaLine, water: Subject | null): Part[] | nul
   const rest = { min: 100 - strength.max, max: 100 - strength.min }
   return [
     part(line, subject, scaled(strength, share_percent), 'counted without its water'),
-    part(line, water, scaled(rest, share_percent), `water of ${subject.inci}`),
+    part(line, water, scaled(rest, share_percent), `water of ${blendName(subject.inci)}`),
   ]
 }
 

@@ -35,15 +35,18 @@ export const warningsOf = (context: FormulaContext): string[] => [
 
 const ids = ({ members }: Entry): string[] => members.map(({ subject }) => subject.id).sort()
 
-/** Words that are due for an area, a use or a spray that nobody stated. */
+/** Words that are due for an area, a use or a spray that nobody stated, where they are not printed anyway. */
 export function openWarnings(context: FormulaContext): LabelQuestion[] {
+  const printed = new Set(warningsOf(context))
   return spoken(context).flatMap((entry) =>
-    dueRows(entry, context, 'unknown').map((row) => ({
-      text: `${questionsOf(fitOf(row, context).asks).join(' ')} If so, these words are due: ${wordsOf(row).join('. ')}.`,
-      why: `${entry.limit.act}, entry ${entry.limit.entry}`,
-      about: ids(entry),
-      sources: [row.source],
-    })),
+    dueRows(entry, context, 'unknown')
+      .filter((row) => wordsOf(row).some((words) => !printed.has(words)))
+      .map((row) => ({
+        text: `${questionsOf(fitOf(row, context).asks).join(' ')} If so, these words are due: ${wordsOf(row).join('. ')}.`,
+        why: `${entry.limit.act}, entry ${entry.limit.entry}`,
+        about: ids(entry),
+        sources: [row.source],
+      })),
   )
 }
 

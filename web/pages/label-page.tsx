@@ -1,0 +1,97 @@
+import { useMemo, useState } from 'react'
+import { Link } from 'wouter'
+import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
+import { useLabel } from '#web/client/use-label.ts'
+import { useTitle } from '#web/client/use-title.ts'
+import { Choice } from '#web/parts/choice.tsx'
+import { LabelView } from '#web/parts/label-view.tsx'
+import { Failed, Loading } from '#web/parts/states.tsx'
+import { setSettings } from '#web/state/edit.ts'
+import { toFormula } from '#web/state/to-formula.ts'
+import type { Formula } from '#web/state/to-formula.ts'
+import { useBench } from '#web/state/use-bench.ts'
+import { useRecipeLink } from '#web/state/use-recipe-link.ts'
+import { label as T } from '#web/text/en-label.ts'
+import { text } from '#web/text/en.ts'
+import '#web/styles/label.css'
+
+interface ForProps {
+  market: Formula['market']
+  placedOn: string
+  onMarket: (market: Formula['market']) => void
+  onPlacedOn: (day: string) => void
+}
+
+/** Market and day: what the law hangs on and a recipe does not say. */
+function ForWhom({ market, placedOn, onMarket, onPlacedOn }: ForProps) {
+  return (
+    <section className="card label-for screen-only" aria-label={text.settings.market}>
+      <Choice
+        legend={text.settings.market}
+        name="label-market"
+        value={market}
+        choices={text.settings.markets}
+        onChange={onMarket}
+      />
+      <div className="field">
+        <label htmlFor="placed-on">{T.placedOn}</label>
+        <input
+          id="placed-on"
+          type="date"
+          value={placedOn}
+          aria-describedby="placed-on-hint"
+          onChange={({ target }) => onPlacedOn(target.value)}
+        />
+        <small id="placed-on-hint">{T.placedOnHint}</small>
+      </div>
+    </section>
+  )
+}
+
+/** The label of the recipe on the bench. */
+export function LabelPage() {
+  const { bench, change } = useBench()
+  useRecipeLink(bench, change, '/label')
+  const [placedOn, setPlacedOn] = useState('')
+  // What is marked missing matters to the search for stand-ins only, and that is not asked here.
+  const calm = useMemo(() => ({ ...bench, lines: bench.lines.map((line) => ({ ...line, missing: false })) }), [bench])
+  const { idOf, lacking } = useBenchAnswers(calm)
+  const asked = toFormula(calm, idOf)
+  const label = useLabel('formula' in asked ? asked.formula : null, placedOn)
+  const title = bench.title === '' ? T.title : T.of(bench.title)
+  useTitle(title)
+  return (
+    <div className="page label-page sheet">
+      <div className="bench-head">
+        <h1>{title}</h1>
+        <div className="tools" role="group" aria-label={text.tools.label}>
+          <Link href="/" className="button">
+            {T.back}
+          </Link>
+          <button type="button" disabled={label.state !== 'ready'} onClick={() => window.print()}>
+            {T.print}
+          </button>
+        </div>
+      </div>
+      <p className="lead screen-only">{T.lead}</p>
+      <p className="remark">{T.caution}</p>
+      {bench.lines.length === 0 && <p role="status">{T.empty}</p>}
+      {bench.lines.length > 0 && (
+        <ForWhom
+          market={bench.settings.market}
+          placedOn={placedOn}
+          onMarket={(market) => change((now) => setSettings(now, { market }))}
+          onPlacedOn={setPlacedOn}
+        />
+      )}
+      {bench.lines.length > 0 && lacking !== null && (
+        <p role="status">
+          {T.lacking} {text.check.lacking[lacking]}
+        </p>
+      )}
+      {label.state === 'loading' && lacking === null && <Loading>{T.loading}</Loading>}
+      {label.state === 'failed' && lacking === null && <Failed failure={label} />}
+      {label.state === 'ready' && lacking === null && <LabelView reply={label.data} old={label.old} />}
+    </div>
+  )
+}

@@ -1,0 +1,32 @@
+import type { LabelQuestion } from '#web/client/use-label.ts'
+import { label as T } from '#web/text/en-label.ts'
+
+function Questions({ questions }: { questions: readonly LabelQuestion[] }) {
+  return (
+    <ul className="label-questions">
+      {questions.map(({ text, why, about }) => (
+        <li key={`${text}${about.join()}`}>
+          {text} <small>{why}</small>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+/** What a recipe cannot tell: first what this one raises, then what every label asks. */
+export function LabelQuestions({ questions }: { questions: readonly LabelQuestion[] }) {
+  const own = questions.filter(({ about }) => about.length > 0)
+  const standing = questions.filter(({ about }) => about.length === 0)
+  return (
+    <section className="card" aria-labelledby="label-questions-title">
+      <h2 id="label-questions-title">{T.questions.title}</h2>
+      {own.length > 0 && <Questions questions={own} />}
+      {standing.length > 0 && (
+        <>
+          <h3>{T.questions.standing}</h3>
+          <Questions questions={standing} />
+        </>
+      )}
+    </section>
+  )
+}
