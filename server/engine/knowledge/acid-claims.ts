@@ -14,16 +14,16 @@ function isFree({ acids, ions }: AcidCompound): boolean {
   return acids.length === 1 && ions.length === 0 && !isAminoAcid
 }
 
-function claimOf(id: string, step: AcidStep, at: number, property: string, conditions?: string): Claim {
+function claimOf(id: string, step: AcidStep, property: string, conditions?: string): Claim {
   const { pka, source, locator, access } = step
   return {
-    id: `pka/${id}/${property}/${at}`,
+    id,
     property,
     value: pka,
     unit: '1',
     kind: access === 'memory' ? 'assertion' : 'measured',
     source,
-    locator,
+    locator: locator || 'table of acid constants',
     access,
     date: SEEN_ON,
     ...(conditions && { conditions }),
@@ -38,14 +38,13 @@ function claimOf(id: string, step: AcidStep, at: number, property: string, condi
 export function acidClaims({ byIngredient }: AcidTable): Map<string, Claim[]> {
   return new Map(
     [...byIngredient].map(([id, compound]) => {
-      const claims = compound.acids.flatMap(({ acid }) =>
-        acid.steps
-          .filter(isNearRoom)
-          .map((step, at) =>
-            at === 0 && isFree(compound) && !acid.apparent
-              ? claimOf(id, step, at, 'acid_pka')
-              : claimOf(id, step, at, 'acid_constant', `${acid.name}, step ${step.step}, ${step.temp_c} C`),
-          ),
+      const claims = compound.acids.flatMap(({ acid }, which) =>
+        acid.steps.filter(isNearRoom).map((step, at) => {
+          const place = `pka/${id}/${which}-${at}`
+          return at === 0 && isFree(compound) && !acid.apparent
+            ? claimOf(place, step, 'acid_pka')
+            : claimOf(place, step, 'acid_constant', `${acid.name}, step ${step.step}, ${step.temp_c} C`)
+        }),
       )
       return [id, claims] as const
     }),
