@@ -2,7 +2,7 @@ import { ApiError } from '#api/api-error.ts'
 import { graphRoute } from '#contract/graph.ts'
 import { graphAround, RELATIONS } from '#engine/index.ts'
 import type { RelationName, World } from '#engine/index.ts'
-import { wordsOf } from './query.ts'
+import { limitOf, wordsOf } from './query.ts'
 import { knownId, mustBeClass, mustBeRole } from './shared.ts'
 import type { App } from './shared.ts'
 
@@ -33,11 +33,11 @@ function mustBeNode(world: World, around: string): void {
 export function graphRoutes(app: App, world: World): void {
   app.route({
     ...graphRoute,
-    handler: async ({ query: { around, steps = '1', relations } }) => {
-      const question = { around, steps: STEPS[steps], ...relationsOf(relations) }
+    handler: async ({ query: { around, steps = '1', relations, limit, after } }) => {
+      const page = { ...limitOf(limit), ...(after !== undefined && { after }) }
       mustBeNode(world, around)
-      const part = graphAround(world, question)
-      if (!part) throw new Error(`${around} was found and then not`)
+      const part = graphAround(world, { around, steps: STEPS[steps], ...relationsOf(relations), ...page })
+      if (!part) throw new ApiError(400, 'bad-request', 'after: is no node of this part', { at: '/after' })
       return { ...part, graphVersion: world.knowledge.version }
     },
   })

@@ -1,5 +1,5 @@
 import { MultiDirectedGraph } from 'graphology'
-import type { Provenance } from '#engine/model/records.ts'
+import type { Limit, Provenance } from '#engine/model/records.ts'
 import type { Knowledge } from '#engine/knowledge/knowledge.ts'
 import type { Subject } from './subject.ts'
 
@@ -39,6 +39,22 @@ const provenance = ({ kind, source, locator, access, date }: Provenance): Proven
   date,
 })
 
+/** An entry is seen where its first row was seen; an opinion is no law. */
+export function limitedBy(limit: Limit): EdgeAttributes {
+  const [row] = limit.rows
+  return {
+    relation: 'limited-by',
+    says: limit.title,
+    ...(row && {
+      kind: limit.kind === 'law' ? 'law' : 'assertion',
+      source: row.source,
+      locator: row.locator,
+      access: row.access,
+      date: limit.date,
+    }),
+  }
+}
+
 function addIngredientEdges(graph: RoleGraph, subject: Subject): void {
   for (const claim of subject.roles) {
     const level = claim.level_percent && { level_percent: claim.level_percent }
@@ -46,8 +62,14 @@ function addIngredientEdges(graph: RoleGraph, subject: Subject): void {
   }
   for (const id of subject.classes)
     addEdge(graph, subject.id, `class:${id}`, { relation: 'is-a', ...provenance(subject.classProvenance) })
-  for (const part of subject.madeOf)
-    addEdge(graph, subject.id, part.ingredient, { relation: 'made-of', level_percent: { typical: part.share_percent } })
+  for (const part of subject.madeOf) {
+    const level = { level_percent: { typical: part.share_percent } }
+    addEdge(graph, subject.id, part.ingredient, {
+      relation: 'made-of',
+      ...level,
+      ...provenance(subject.classProvenance),
+    })
+  }
   for (const c of subject.clashes) {
     addEdge(graph, subject.id, nodeOf(c.with), {
       relation: 'clashes-with',
@@ -100,10 +122,8 @@ export function buildRoleGraph(knowledge: Knowledge, subjects: readonly Subject[
       })
   }
   for (const limit of knowledge.limits) {
-    for (const id of Object.keys(limit.members))
-      addEdge(graph, id, `limit:${limit.id}`, { relation: 'limited-by', says: limit.title })
-    for (const id of limit.memberClasses)
-      addEdge(graph, `class:${id}`, `limit:${limit.id}`, { relation: 'limited-by', says: limit.title })
+    const ends = [...Object.keys(limit.members), ...limit.memberClasses.map((id) => `class:${id}`)]
+    for (const end of ends) addEdge(graph, end, `limit:${limit.id}`, limitedBy(limit))
   }
   return graph
 }

@@ -1,4 +1,5 @@
 import type { Provenance } from '#engine/model/records.ts'
+import { limitedBy } from './build-graph.ts'
 import type { EdgeAttributes, NodeAttributes } from './build-graph.ts'
 import type { Subject } from './subject.ts'
 import type { World } from './world.ts'
@@ -38,8 +39,8 @@ function derivedLinks(subject: Subject): Link[] {
   const links = [
     ...subject.roles.map((claim) => link(`role:${claim.role}`, { relation: 'plays', ...origin(claim) })),
     ...[...subject.classes].map((id) => link(`class:${id}`, { relation: 'is-a', ...origin(subject.classProvenance) })),
-    ...subject.madeOf.map((part) => link(part.ingredient, { relation: 'made-of' })),
-    ...subject.limits.map((limit) => link(`limit:${limit.id}`, { relation: 'limited-by', says: limit.title })),
+    ...subject.madeOf.map((part) => link(part.ingredient, { relation: 'made-of', ...origin(subject.classProvenance) })),
+    ...subject.limits.map((limit) => link(`limit:${limit.id}`, limitedBy(limit))),
   ]
   return [...new Map(links.map((one) => [one.key, one])).values()]
 }
@@ -52,6 +53,19 @@ export function linksOf(world: World, node: string): Link[] {
     return subject ? derivedLinks(subject).sort(byKey) : []
   }
   return graph.mapEdges(node, (key, attributes, from, to) => ({ key, from, to, attributes })).sort(byKey)
+}
+
+/** The other ends of all edges at a node that fit, in no order: for walks, which need neither keys nor statements. */
+export function endsOf(world: World, node: string, relations: ReadonlySet<string>): string[] {
+  const { graph } = world
+  if (!graph.hasNode(node)) {
+    return linksOf(world, node).flatMap(({ to, attributes }) => (relations.has(attributes.relation) ? [to] : []))
+  }
+  const ends: string[] = []
+  graph.forEachEdge(node, (_key, { relation }, from, to) => {
+    if (relations.has(relation)) ends.push(from === node ? to : from)
+  })
+  return ends
 }
 
 /** Kind and label of a node; a name that stands only in the inventory is an ingredient too. */
