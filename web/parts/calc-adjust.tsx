@@ -64,7 +64,7 @@ function Way({ way }: { way: PhWay }) {
           </ol>
         </>
       )}
-      <List title={T.unknown} items={way.unknown.map(({ says }) => says)} />
+      <List title={T.unknown} items={way.unknown.map(({ says }) => says.replace(/^with: /, ''))} />
       <List title={T.because} items={way.because.map(({ fact }) => fact)} />
     </section>
   )

@@ -16,7 +16,7 @@ interface Props {
 function Taken({ agent, labelOf }: { agent: Agent; labelOf: Props['labelOf'] }) {
   if (agent.takenBy.length === 0) return <>{T.nothing}</>
   return (
-    <ul className="taken">
+    <ul className="taken-by">
       {agent.takenBy.map(({ by, share_percent, ingredient }) => (
         <li key={`${by}${ingredient}`}>
           <svg width="52" height="10" aria-hidden="true">
