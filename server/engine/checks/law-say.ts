@@ -14,7 +14,8 @@ export function entryText({ market, act, entry, exported, date }: Limit, row?: L
   return `${market.toUpperCase()} ${act}, entry ${entry}${changed}, ${state}`
 }
 
-const areasText = (areas: readonly string[]): string => areas.join(', ')
+const areasText = (areas: readonly string[]): string =>
+  areas.map((area) => (area === 'under-3' ? 'children under 3' : area)).join(', ')
 
 /** Where a row holds: "leave-on, lip", "rinse-off, except hair"; empty for every product. */
 export function whereText({ scope }: LimitRow): string {

@@ -29,7 +29,11 @@ function breachHit(found: Found, { ph }: FormulaContext): Hit | null {
   if (fits === 'yes') return { ...lawHit({ entry, row, text }), severity: 'stop', remedy: remedyOf(found) }
   if (onlySpray(found)) return null
   const questions = questionsOf(asks).join('. ')
-  return { ...lawHit({ entry, row, text: `${text}: not known` }), severity: 'unknown', remedy: questions }
+  return {
+    ...lawHit({ entry, row, text: `${text}; whether that bears on this product is not known` }),
+    severity: 'unknown',
+    remedy: questions,
+  }
 }
 
 /** What a blend of unknown shares may hold beyond the limit. */
@@ -65,16 +69,21 @@ function earlierHit(entry: Entry, context: FormulaContext): Hit[] {
   ]
 }
 
+/** Two records of one entry may say the same. */
+const unique = (hits: readonly Hit[]): Hit[] => [...new Map(hits.map((hit) => [hit.message, hit])).values()]
+
 /** rule:limit-by-law. Bans and percentages of the market, summed over all forms that an entry counts together. */
 export const limitByLaw: Check = (context) =>
-  entriesOf(context).flatMap((entry) => {
-    if (entry.members.length === 0) return []
-    const found = judge(entry, { context, day: context.placedOn })
-    if (found?.breach === 'ph') return []
-    const hit = found && breachHit(found, context)
-    if (hit) return [hit]
-    return found ? [] : [...openBlendHit(entry, context), ...earlierHit(entry, context)]
-  })
+  unique(
+    entriesOf(context).flatMap((entry) => {
+      if (entry.members.length === 0) return []
+      const found = judge(entry, { context, day: context.placedOn })
+      if (found?.breach === 'ph') return []
+      const hit = found && breachHit(found, context)
+      if (hit) return [hit]
+      return found ? [] : [...openBlendHit(entry, context), ...earlierHit(entry, context)]
+    }),
+  )
 
 const sellThrough = ({ row }: Found): string =>
   row.older_stock_until === undefined ? '' : `; goods placed before may be sold off until ${row.older_stock_until}`
