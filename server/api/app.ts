@@ -16,6 +16,7 @@ import { healthRoutes } from './routes/health.ts'
 import { ingredientRoutes } from './routes/ingredients.ts'
 import { labelRoutes } from './routes/label.ts'
 import { preservationRoutes } from './routes/preservation.ts'
+import { learnRoutes } from './routes/learn.ts'
 import { phRoutes } from './routes/ph.ts'
 import { resolveRoutes } from './routes/resolve.ts'
 import { roleRoutes } from './routes/roles.ts'
@@ -49,6 +50,7 @@ const ROUTES = [
   calculateRoutes,
   phRoutes,
   batchRoutes,
+  learnRoutes,
 ]
 
 function newApp(logger: AppOptions['logger']): App {

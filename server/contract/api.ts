@@ -8,6 +8,7 @@ import type { HealthReply } from './health.ts'
 import type { IngredientReply, IngredientsReply } from './ingredients.ts'
 import type { PreservationBody, PreservationReply } from './preservation.ts'
 import type { PhAdjustBody, PhAdjustReply, PhWindowBody, PhWindowReply } from './ph.ts'
+import type { AnswerBody, AnswerReply, ItemsBody, ItemsReply } from './learn.ts'
 import type { LabelBody, LabelReply } from './label.ts'
 import type { ResolveBody, ResolveReply } from './resolve.ts'
 import type { RoleReply, RolesReply } from './roles.ts'
@@ -30,6 +31,8 @@ export interface Api {
   'GET /api/graph': { reply: GraphReply }
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
   'POST /api/preservation': { body: Static<typeof PreservationBody>; reply: PreservationReply }
+  'POST /api/learn/items': { body: Static<typeof ItemsBody>; reply: Static<typeof ItemsReply> }
+  'POST /api/learn/answers': { body: AnswerBody; reply: Static<typeof AnswerReply> }
   'POST /api/label': { body: Static<typeof LabelBody>; reply: LabelReply }
   'POST /api/swaps': { body: Static<typeof SwapsBody>; reply: SwapsReply }
   'POST /api/batch': { body: Static<typeof BatchAsk>; reply: BatchReply }

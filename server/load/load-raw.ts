@@ -66,7 +66,7 @@ const inventoryOf = (rows: readonly Row[]): InventoryRow[] =>
     functions: list(row['functions']),
   }))
 
-const SINGLE = ['roles.yaml', 'classes.yaml', 'properties.yaml', 'clashes.yaml', 'relations.yaml', 'names.yaml']
+const SINGLE = ['roles.yaml', 'classes.yaml', 'properties.yaml', 'clashes.yaml', 'relations.yaml', 'names.yaml', 'terms.yaml']
 
 /** Reads all of graph-data. @param root folder of the data */
 export function loadRaw(root: string): RawData {
@@ -76,6 +76,7 @@ export function loadRaw(root: string): RawData {
     limits: namesIn(root, 'limits', /\.yaml$/),
     rules: namesIn(root, 'rules', /\.yaml$/),
     allergens: namesIn(root, 'allergens', /\.yaml$/),
+    practice: namesIn(root, 'practice', /\.yaml$/),
     tables: namesIn(root, 'tables', /\.tsv$/),
     sources: namesIn(root, 'sources', /\.(tsv|csv)$/),
   }
@@ -89,10 +90,12 @@ export function loadRaw(root: string): RawData {
     clashes: files.yaml('clashes.yaml'),
     relations: files.yaml('relations.yaml'),
     names: files.yaml('names.yaml'),
+    terms: files.yaml('terms.yaml'),
     ingredients: all(folders.ingredients),
     limits: all(folders.limits),
     rules: all(folders.rules),
     allergens: all(folders.allergens),
+    practice: all(folders.practice),
     tables: tables(folders.tables),
     sources: tables(folders.sources),
     inventory: inventoryOf(files.table(INVENTORY)),

@@ -12,8 +12,8 @@ beforeAll(async () => {
 })
 afterAll(() => app.close())
 
-/** Codes that no request brings about by itself; each has a test of its own below. */
-const APART = ['not-json', 'too-many', 'internal']
+/** Codes that no request to the small world brings about; each has a test of its own below or in learn.test.ts. */
+const APART = ['not-json', 'too-many', 'internal', 'not-a-choice']
 
 describe('every code', () => {
   test('is listed, and every listed code is sent by some request', () => {

@@ -18,6 +18,8 @@ export const SUMMARIES: Readonly<Record<string, string>> = {
   'POST /api/batch': 'What do I weigh, and in which order do I work?',
   'POST /api/ph/window': 'Which pH suits all lines, who sets each end, and where is the gap if there is none?',
   'POST /api/ph/adjust': 'How much acid or base brings this batch to a pH, by its lines and by readings at the bench?',
+  'POST /api/learn/items': 'Questions to practise on, made of the graph',
+  'POST /api/learn/answers': 'Was this choice right, and why?',
   'GET /api/calculate': 'Which textbook calculations are there, and what do they ask?',
   'POST /api/swap-sheet': 'For every line of a formula: its role, its stand-ins, whether it can be left out',
 }

@@ -9,9 +9,11 @@ import type {
   Rule,
   Source,
 } from '#engine/model/records.ts'
+import type { PracticeFormula } from '#engine/model/learn.ts'
 import type { AcidTable } from './acids.ts'
 import type { DeclaredAllergen } from './expand-allergen.ts'
 import type { Composition } from './expand-composition.ts'
+import type { Terms } from './expand-terms.ts'
 import type { NameIndex } from './name-index.ts'
 import type { InventoryRow } from './raw.ts'
 import type { WordData } from './word-data.ts'
@@ -34,11 +36,15 @@ export interface Knowledge {
   compositions: ReadonlyMap<string, Composition>
   /** acids, bases and their salts with constants */
   acids: AcidTable
+  /** terms under which the data are given out */
+  terms: Terms
   /** former or second id of a substance → id of its record */
   aliases: ReadonlyMap<string, string>
   names: NameIndex
   words: WordData
   /** tables that are no claims about one ingredient (group numbers, coefficients), rows by name of the table */
   tables: ReadonlyMap<string, readonly Readonly<Record<string, string>>[]>
+  /** recipes that hold together, to make practice items of */
+  practice: readonly PracticeFormula[]
   problems: readonly Problem[]
 }

@@ -20,10 +20,14 @@ export interface RawData {
   relations: RawFile
   /** what people type: everyday words, names of other languages */
   names: RawFile
+  /** terms under which the data are given out; data made by hand have none */
+  terms?: RawFile
   ingredients: RawFile[]
   limits: RawFile[]
   rules: RawFile[]
   allergens: RawFile[]
+  /** recipes to practise on */
+  practice?: RawFile[]
   tables: RawTable[]
   sources: RawTable[]
   inventory: InventoryRow[]
