@@ -16,6 +16,8 @@ export interface AcidForm {
   pka: { min: number; max: number }
   /** how many times stronger the acid is than its ion; undefined where nothing was found */
   acidOverIon?: { min: number; max: number }
+  /** that ratio was found for one organism only: the ion is not surely so strong elsewhere */
+  ionOfOneOrganism: boolean
   /** acts by its undissociated form: carboxylic acids do, parabens and other phenols work at any pH of their window */
   needsAcidForm: boolean
   claims: readonly (Pick<Claim, 'id' | 'source'> & { says: string })[]
@@ -49,14 +51,19 @@ function ratioFromLevels(acid: string, pka: number, figures: Figures): { ratio: 
   return { ratio: { min: ratio, max: ratio }, cited: second }
 }
 
-function ionOf(acid: string, pka: number, figures: Figures): Pick<AcidForm, 'acidOverIon' | 'claims'> {
+function ionOf(
+  acid: string,
+  pka: number,
+  figures: Figures,
+): Pick<AcidForm, 'acidOverIon' | 'ionOfOneOrganism' | 'claims'> {
   const printed = figures.acidOverIon.get(acid)
   const found = printed ? { ratio: printed.range, cited: printed } : ratioFromLevels(acid, pka, figures)
-  if (!found) return { claims: [] }
+  if (!found) return { ionOfOneOrganism: false, claims: [] }
   const { min = 1, max = min } = found.ratio
   const text = min === max ? min.toPrecision(2) : `${min} to ${max}`
   return {
     acidOverIon: { min, max },
+    ionOfOneOrganism: printed === undefined,
     claims: [
       { id: found.cited.id, source: found.cited.source, says: `the acid is ${text} times as strong as its ion` },
     ],
@@ -76,6 +83,7 @@ function lookUp(agent: Subject, world: World): AcidForm | null {
     acid_g_per_g: form?.acid_g_per_g ?? 1,
     pka: pka.range,
     ...(ion.acidOverIon && { acidOverIon: ion.acidOverIon }),
+    ionOfOneOrganism: ion.ionOfOneOrganism,
     needsAcidForm: (acid.classes.has('organic-acid') || acid.classes.has('fatty-acid')) && pka.range.max < 7,
     claims: [...pka.claims, ...ion.claims],
   }

@@ -9,8 +9,8 @@ export interface Entry {
   subject: Subject
   /** [% of the formula] */
   share_percent: number
-  /** made of single lines that together are a usual blend */
-  joined: boolean
+  /** ids of the single lines that together are this usual blend; empty for a line of its own */
+  joinedFrom: readonly string[]
 }
 
 export const preserves = (subject: Subject): boolean =>
@@ -41,30 +41,47 @@ function preservingBlends(world: World): ReadonlyMap<string, PreservingBlend[]> 
   return byPart
 }
 
+/** Share of a blend that the single lines make up; 0 where a part is missing. */
+function shareMadeUp({ active }: PreservingBlend, entries: ReadonlyMap<string, Entry>): number {
+  let share_percent = Infinity
+  for (const { subject, share } of active) {
+    const entry = entries.get(subject.id)
+    if (!entry) return 0
+    share_percent = Math.min(share_percent, entry.share_percent / share)
+  }
+  return share_percent
+}
+
 /** A usual preservative blend whose parts stand as single lines works as that blend: the parts lift each other. */
 function blendsByParts({ world }: FormulaContext, entries: ReadonlyMap<string, Entry>): Entry[] {
   if (entries.size < 2) return []
   const byPart = preservingBlends(world)
-  return [...entries.keys()].flatMap((id) =>
-    (byPart.get(id) ?? []).flatMap(({ blend, active }) => {
-      if (entries.has(blend.id)) return []
-      const shares = active.map(({ subject, share }) => (entries.get(subject.id)?.share_percent ?? 0) / share)
-      const share_percent = Math.min(...shares)
-      return share_percent > 0 ? [{ subject: blend, share_percent, joined: true }] : []
-    }),
-  )
+  const found: Entry[] = []
+  for (const id of entries.keys()) {
+    for (const one of byPart.get(id) ?? NO_BLENDS) {
+      if (entries.has(one.blend.id)) continue
+      const share_percent = shareMadeUp(one, entries)
+      if (share_percent > 0)
+        found.push({ subject: one.blend, share_percent, joinedFrom: one.active.map(({ subject }) => subject.id) })
+    }
+  }
+  return found
 }
+
+const NO_BLENDS: readonly PreservingBlend[] = []
 
 /** Preserving entries: whole blends by their own record, everything else substance by substance. */
 export function entriesOf(context: FormulaContext): Entry[] {
   const entries = new Map<string, Entry>()
   const add = (subject: Subject, share_percent: number) => {
     const known = entries.get(subject.id)
-    entries.set(subject.id, { subject, share_percent: (known?.share_percent ?? 0) + share_percent, joined: false })
+    entries.set(subject.id, { subject, share_percent: (known?.share_percent ?? 0) + share_percent, joinedFrom: [] })
   }
   for (const line of context.lines) {
     if (preserves(line.subject)) add(line.subject, line.share_percent)
-    else for (const part of line.subject.parts) add(part.subject, line.share_percent * part.share)
+    else
+      for (const { subject, share } of line.subject.parts)
+        if (preserves(subject)) add(subject, line.share_percent * share)
   }
   return [...entries.values(), ...blendsByParts(context, entries)]
 }

@@ -60,6 +60,25 @@ function cap_percent({ form, ph, solubility_percent }: Surroundings): number {
   return ph === null ? Infinity : acidSolubility(solubility_percent, Math.min(14, Math.max(0, ph)), form.pka.min)
 }
 
+const freeOf = (total_percent: number, cap: number, { undissociated, ion }: Split): number =>
+  Math.min(cap, total_percent * (undissociated + ion))
+
+function acidOf(total_percent: number, cap: number, { undissociated, ion }: Split): number {
+  const dissolved = total_percent * (undissociated + ion)
+  return total_percent * undissociated * (dissolved > cap ? cap / dissolved : 1)
+}
+
+/** Least and most undissociated acid over the constants; null without an acid or a pH. */
+function undissociatedSpan(total_percent: number, cap: number, k: Span, here: Surroundings): Span | null {
+  const { form, oil_to_water: phi, micelles, ph } = here
+  if (!form || ph === null) return null
+  const least = splitOf(k.max, micelles.least, ionsOf(here, form.pka.min, ACID_END), phi)
+  const most = splitOf(k.min, micelles.least, ionsOf(here, form.pka.max, ACID_END), phi)
+  return { min: micelles.open ? 0 : acidOf(total_percent, cap, least), max: acidOf(total_percent, cap, most) }
+}
+
+const NO_RATIO: Span = { min: 0, max: 0 }
+
 /**
  * Free level of an agent in the water phase as a range over all constants that were found.
  *
@@ -70,29 +89,25 @@ function cap_percent({ form, ph, solubility_percent }: Surroundings): number {
 export function freeIn(total_percent: number, here: Surroundings): Free | null {
   const { form, ratio, oil_to_water: phi, micelles, ph } = here
   if (!ratio && phi > 0) return null
-  const k = ratio ?? { min: 0, max: 0 }
-  const pka = form?.pka ?? { min: 0, max: 0 }
+  const k = ratio ?? NO_RATIO
+  const pka = form?.pka ?? NO_RATIO
   const cap = cap_percent(here)
   const most = splitOf(k.min, micelles.least, ionsOf(here, pka.min, BASE_END), phi)
   const least = splitOf(k.max, micelles.least, ionsOf(here, pka.max, ACID_END), phi)
-  const free = ({ undissociated, ion }: Split) => Math.min(cap, total_percent * (undissociated + ion))
-  const acidOf = (kk: number, pk: number) => {
-    const { undissociated, ion } = splitOf(kk, micelles.least, ionsOf(here, pk, ACID_END), phi)
-    const dissolved = total_percent * (undissociated + ion)
-    return total_percent * undissociated * (dissolved > cap ? cap / dissolved : 1)
-  }
   const mid = splitOf(middleOf(k), micelles.least, ionsOf(here, (pka.min + pka.max) / 2, ACID_END), phi)
   const dissolved = total_percent * (mid.undissociated + mid.ion)
   const left = dissolved > cap ? cap / dissolved : 1
   return {
-    free_percent: { min: micelles.open ? 0 : free(least), max: free(most) },
-    undissociated_percent:
-      form && ph !== null ? { min: micelles.open ? 0 : acidOf(k.max, pka.min), max: acidOf(k.min, pka.max) } : null,
+    free_percent: {
+      min: micelles.open ? 0 : freeOf(total_percent, cap, least),
+      max: freeOf(total_percent, cap, most),
+    },
+    undissociated_percent: undissociatedSpan(total_percent, cap, k, here),
     taken: {
       oil: 100 * mid.oil * left,
       micelles: 100 * mid.micelles * left,
       dissociation: form && ph !== null ? 100 * mid.ion * left : 0,
-      undissolved: 100 * (1 - left) * 1,
+      undissolved: 100 * (1 - left),
     },
   }
 }

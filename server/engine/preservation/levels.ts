@@ -15,12 +15,12 @@ const usable = (row: LevelRow, state: SubstanceState): boolean =>
   row.level_percent.min !== undefined &&
   (!state.form?.needsAcidForm || row.ofAcid || (row.ph.min !== undefined && row.ph.max !== undefined))
 
-const memo = new WeakMap<World, Map<string, ReadonlyMap<Group, readonly LevelRow[]>>>()
+const memo = new WeakMap<World, Map<string, ReadonlyMap<Group, GroupLevels>>>()
 
 /** Inhibitory levels of a substance that were seen in print, by organism group. */
-export function groupLevels(state: SubstanceState, world: World): ReadonlyMap<Group, readonly LevelRow[]> {
+export function groupLevels(state: SubstanceState, world: World): ReadonlyMap<Group, GroupLevels> {
   const agent = (state.form?.acid ?? state.subject).id
-  const known = memo.get(world) ?? new Map<string, ReadonlyMap<Group, readonly LevelRow[]>>()
+  const known = memo.get(world) ?? new Map<string, ReadonlyMap<Group, GroupLevels>>()
   memo.set(world, known)
   const found = known.get(agent)
   if (found) return found
@@ -29,8 +29,9 @@ export function groupLevels(state: SubstanceState, world: World): ReadonlyMap<Gr
     if (!usable(row, state)) continue
     for (const group of row.groups) groups.set(group, [...(groups.get(group) ?? []), row])
   }
-  known.set(agent, groups)
-  return groups
+  const levels = new Map([...groups].map(([group, rows]) => [group, { span: spanOf(rows, state), rows }]))
+  known.set(agent, levels)
+  return levels
 }
 
 /** Level of a row in the terms of the state: undissociated acid for acids, total free agent for all else. */
@@ -43,9 +44,14 @@ function levelOf({ level_percent, ofAcid, ph }: LevelRow, { form }: SubstanceSta
   }
 }
 
-/** From the most sensitive to the most resistant organism of the rows [% of the water phase]. */
-export function spanOfLevels(rows: readonly LevelRow[], state: SubstanceState): Span | null {
-  if (rows.length === 0) return null
+/** Levels of one organism group, in the terms of what is at work of the substance. */
+export interface GroupLevels {
+  /** from the most sensitive to the most resistant organism of the rows [% of the water phase] */
+  span: Span
+  rows: readonly LevelRow[]
+}
+
+function spanOf(rows: readonly LevelRow[], state: SubstanceState): Span {
   const spans = rows.map((row) => levelOf(row, state))
   return { min: Math.min(...spans.map(({ min }) => min)), max: Math.max(...spans.map(({ max }) => max)) }
 }
@@ -54,8 +60,8 @@ export function spanOfLevels(rows: readonly LevelRow[], state: SubstanceState): 
 export const atWork = ({ form, free }: SubstanceState): Span | null =>
   form?.needsAcidForm ? (free?.undissociated_percent ?? null) : (free?.free_percent ?? null)
 
-/** Most that may be at work over the lowest level of the rows; null where one of the two is not known. */
-export function levelReached(state: SubstanceState, rows: readonly LevelRow[]): number | null {
-  const [levels, here] = [spanOfLevels(rows, state), atWork(state)]
-  return levels && here && levels.min > 0 ? here.max / levels.min : null
+/** Most that may be at work over the lowest level of a group; null where one of the two is not known. */
+export function levelReached(state: SubstanceState, levels: GroupLevels | undefined): number | null {
+  const here = atWork(state)
+  return levels && here && levels.span.min > 0 ? here.max / levels.span.min : null
 }

@@ -2,11 +2,12 @@ import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Taker } from './micelles.ts'
+import { citedIn } from './oil-share.ts'
 import type { SubstanceState } from './substance.ts'
 import { shareText, spanText } from './texts.ts'
 import { cite, listed, seenAs } from './told.ts'
 import type { Told } from './told.ts'
-import { preservingWork } from './work.ts'
+import { agentsHere, preservingWork } from './work.ts'
 import { phasesOf } from './phases.ts'
 
 /** Share of the total that one surfactant holds in its micelles [%], where the constant of the pair is known. */
@@ -38,7 +39,7 @@ export function lossOf(state: SubstanceState, taker: Taker): Loss | null {
   const share = micelleShare(state, taker)
   const { outcome, rows } = taker
   if (share === null && outcome === undefined) return null
-  const name = nameOf(state.subject)
+  const name = nameOf(state.subject).toLowerCase()
   const texts = [
     ...(share === null ? [] : [`about ${shareText(share / 100)} of the ${name} sits in its micelles`]),
     ...(outcome === undefined ? [] : [OUTCOME[outcome] ?? outcome]),
@@ -73,7 +74,7 @@ function drawn(agent: Subject, state: SubstanceState, context: FormulaContext): 
   if (!free || !ratio || free.taken.oil < HALF_PERCENT) return []
   const { oils, oil_to_water } = phasesOf(context)
   const [most] = [...oils].sort((a, b) => b.percent - a.percent || (a.subject.id < b.subject.id ? -1 : 1))
-  const name = nameOf(state.subject)
+  const name = nameOf(state.subject).toLowerCase()
   const between =
     ratio.min === ratio.max
       ? `${ratio.min.toPrecision(2)}`
@@ -87,15 +88,15 @@ function drawn(agent: Subject, state: SubstanceState, context: FormulaContext): 
       because: [
         { fact: `oil over water ${between}${ratio.rough ? ', worked out from log P' : ''}` },
         { fact: `${oil_to_water.toPrecision(2)} parts of oil for one of water phase` },
-        ...ratio.cited.map((row) => cite(`${row.source}, ${row.locator || 'no locator'}${seenAs(row)}`, row)),
+        ...citedIn(ratio).map((row) => cite(`${row.source}, ${row.locator || 'no locator'}${seenAs(row)}`, row)),
       ],
-      sources: listed(ratio.cited),
+      sources: listed(citedIn(ratio)),
     },
   ]
 }
 
 /** Agents of which more than half goes into the oil. */
 export const drawnIntoOil = (context: FormulaContext): Told[] =>
-  preservingWork(context)
-    .filter(({ joined }) => !joined)
-    .flatMap(({ subject, substances }) => substances.flatMap((state) => drawn(subject, state, context)))
+  (context.water_percent < 1 ? [] : agentsHere(context)).flatMap(({ subject, substances }) =>
+    substances.flatMap((state) => drawn(subject, state, context)),
+  )

@@ -34,30 +34,63 @@ const staysInWater = (agent: Subject, world: World): boolean => {
   return octanol !== undefined && octanol.log_p < 0
 }
 
-function takerOf(agent: Subject, { subject, percent }: InPhase, world: World): Taker {
+interface Pair {
+  rows: readonly BindingRow[]
+  constant: BindingRow | undefined
+  k: number | undefined
+  stated: boolean
+}
+
+function lookUpPair(agent: Subject, surfactant: Subject, world: World): Pair {
   const rows = figuresOf(world).bindings.filter(
-    (row) => matches(row.appliesTo, agent) && matches(row.surfactant, subject),
+    (row) => matches(row.appliesTo, agent) && matches(row.surfactant, surfactant),
   )
   const constant = rows.find(({ binding_per_percent }) => binding_per_percent !== null)
+  return {
+    rows,
+    constant,
+    k: staysInWater(agent, world) ? 0 : (constant?.binding_per_percent ?? undefined),
+    stated: agent.inactivatedBy.some((relation) => matches(relation.with, surfactant)),
+  }
+}
+
+/** What tables and records say of a pair does not depend on the formula. */
+const pairs = new WeakMap<Subject, WeakMap<Subject, Pair>>()
+
+function pairOf(agent: Subject, surfactant: Subject, world: World): Pair {
+  const known = pairs.get(agent) ?? new WeakMap<Subject, Pair>()
+  pairs.set(agent, known)
+  const found = known.get(surfactant)
+  if (found) return found
+  const pair = lookUpPair(agent, surfactant, world)
+  known.set(surfactant, pair)
+  return pair
+}
+
+function takerOf(agent: Subject, { subject, percent }: InPhase, world: World): Taker {
+  const { rows, constant, k, stated } = pairOf(agent, subject, world)
   const tested = rows.filter(({ outcome, level }) => outcome !== null && inside(percent, level))
   const outcome = WORST.find((word) => tested.some((row) => row.outcome === word))
-  const k = staysInWater(agent, world) ? 0 : (constant?.binding_per_percent ?? undefined)
   return {
     surfactant: subject,
     percent,
     ...(k !== undefined && { total_to_free: totalToFree(k, Math.min(100, percent)) }),
     ...(outcome && { outcome }),
-    stated: agent.inactivatedBy.some((relation) => matches(relation.with, subject)),
+    stated,
     rows: [...(constant ? [constant] : []), ...tested.filter((row) => row.outcome === outcome)],
   }
 }
 
+const NONE: readonly Taker[] = []
+
 /** Surfactants that may take an agent out of the water, most of them first; ties by id. */
-export const takersOf = (agent: Subject, surfactants: readonly InPhase[], world: World): Taker[] =>
-  surfactants
-    .filter(({ subject, percent }) => percent >= TRACE_PERCENT && subject.id !== agent.id)
-    .map((one) => takerOf(agent, one, world))
-    .sort((a, b) => b.percent - a.percent || (a.surfactant.id < b.surfactant.id ? -1 : 1))
+export const takersOf = (agent: Subject, surfactants: readonly InPhase[], world: World): readonly Taker[] =>
+  surfactants.length === 0
+    ? NONE
+    : surfactants
+        .filter(({ subject, percent }) => percent >= TRACE_PERCENT && subject.id !== agent.id)
+        .map((one) => takerOf(agent, one, world))
+        .sort((a, b) => b.percent - a.percent || (a.surfactant.id < b.surfactant.id ? -1 : 1))
 
 /** Total over free of all surfactants together; `open` where the constant of one of them is not known. */
 export function totalToFreeOf(takers: readonly Taker[]): { least: number; open: boolean } {

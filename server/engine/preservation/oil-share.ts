@@ -13,6 +13,14 @@ export interface OilRatio {
   cited: readonly Cited[]
 }
 
+export interface MixedOilRatio {
+  min: number
+  max: number
+  rough: boolean
+  /** each oil with its ratio and its part of the oil phase [%] */
+  oils: readonly { oil: Subject; percent: number; ratio: OilRatio }[]
+}
+
 interface Span {
   min: number
   max: number
@@ -81,33 +89,45 @@ function ratioInOil(agent: Subject, oil: Subject, figures: Figures): OneOil {
   return { min: kind === null ? 0 : factor.min * p, max: factor.max * p, rough: true, cited: [octanol] }
 }
 
-const memo = new WeakMap<World, Map<string, OneOil>>()
+/** Records and tables do not change; each pair is looked up once. */
+const memo = new WeakMap<Subject, WeakMap<Subject, { found: OneOil }>>()
 
 function ratioOnce(agent: Subject, oil: Subject, world: World): OneOil {
-  const known = memo.get(world) ?? new Map<string, OneOil>()
-  memo.set(world, known)
-  const key = `${agent.id} ${oil.id}`
-  const found = known.get(key)
-  if (found !== undefined) return found
-  const ratio = ratioInOil(agent, oil, figuresOf(world))
-  known.set(key, ratio)
-  return ratio
+  const known = memo.get(agent) ?? new WeakMap<Subject, { found: OneOil }>()
+  memo.set(agent, known)
+  const one = known.get(oil)
+  if (one) return one.found
+  const found = ratioInOil(agent, oil, figuresOf(world))
+  known.set(oil, { found })
+  return found
 }
 
 /**
  * Oil over water of an agent in a mixed oil phase: each oil takes its part as if it were alone.
  * Null where one of the oils has no ratio for this agent; without oil the ratio does not matter and is 0.
  */
-export function oilRatioOf(agent: Subject, oils: readonly InPhase[], world: World): OilRatio | null {
-  let [min, max, rough] = [0, 0, false]
-  const cited = new Map<string, Cited>()
+export function oilRatioOf(agent: Subject, oils: readonly InPhase[], world: World): MixedOilRatio | null {
+  const mixed = { min: 0, max: 0, rough: false, oils: [] as { oil: Subject; percent: number; ratio: OilRatio }[] }
   for (const { subject, percent } of oils) {
     const ratio = ratioOnce(agent, subject, world)
     if (!ratio) return null
-    min += (ratio.min * percent) / 100
-    max += (ratio.max * percent) / 100
-    rough ||= ratio.rough
-    for (const row of ratio.cited) cited.set(row.id, row)
+    mixed.min += (ratio.min * percent) / 100
+    mixed.max += (ratio.max * percent) / 100
+    mixed.rough ||= ratio.rough
+    mixed.oils.push({ oil: subject, percent, ratio })
   }
-  return { min, max, rough, cited: [...cited.values()].sort((a, b) => (a.id < b.id ? -1 : 1)) }
+  return mixed
+}
+
+/** Figures behind a mixed ratio, each once, by id. */
+export const citedIn = ({ oils }: MixedOilRatio): Cited[] =>
+  [...new Map(oils.flatMap(({ ratio }) => ratio.cited.map((row) => [row.id, row] as const))).values()].sort((a, b) =>
+    a.id < b.id ? -1 : 1,
+  )
+
+/** Oils by id with their part of what the oil phase takes, 0 to 1. */
+export function partsOfOils({ oils }: MixedOilRatio): { oil: string; part: number }[] {
+  const weights = oils.map(({ oil, percent, ratio }) => ({ oil: oil.id, weight: (ratio.min + ratio.max) * percent }))
+  const all = weights.reduce((sum, { weight }) => sum + weight, 0)
+  return all > 0 ? weights.map(({ oil, weight }) => ({ oil, part: weight / all })) : []
 }

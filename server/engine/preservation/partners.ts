@@ -47,14 +47,31 @@ function fits(agent: Subject, groups: readonly Group[], ph: number | null): bool
   return position === 'inside' || (position === 'not-known' && ph === null)
 }
 
+const answers = new WeakMap<World, Map<string, readonly (readonly [string, Subject])[]>>()
+
+/** Agents that fit, each with its family; the question comes up again and again with the same groups and pH. */
+function fitting(world: World, groups: readonly Group[], ph: number | null): readonly (readonly [string, Subject])[] {
+  const known = answers.get(world) ?? new Map<string, readonly (readonly [string, Subject])[]>()
+  answers.set(world, known)
+  const key = `${groups.join(' ')} ${ph === null ? '' : ph.toFixed(1)}`
+  const found = known.get(key)
+  if (found) return found
+  const agents = advisable(world).flatMap((agent) => {
+    const family = FAMILIES.find(([one]) => agent.classes.has(one))?.[1]
+    return family !== undefined && fits(agent, groups, ph === null ? null : Number(ph.toFixed(1)))
+      ? [[family, agent] as const]
+      : []
+  })
+  known.set(key, agents)
+  return agents
+}
+
 /** Families of partners that cover these groups at the pH of the formula, each with its most usual member; '' if none. */
 export function partnersFor(context: FormulaContext, groups: readonly Group[]): string {
-  const here = new Set(context.lines.map(({ subject }) => subject.id))
   const named = new Map<string, string>()
-  for (const agent of advisable(context.world)) {
-    if (here.has(agent.id) || !fits(agent, groups, context.ph)) continue
-    const family = FAMILIES.find(([one]) => agent.classes.has(one))
-    if (family && !named.has(family[1])) named.set(family[1], nameOf(agent))
+  for (const [family, agent] of fitting(context.world, groups, context.ph)) {
+    if (named.has(family) || context.lines.some(({ subject }) => subject.id === agent.id)) continue
+    named.set(family, nameOf(agent))
   }
   return list([...named].slice(0, 3).map(([family, name]) => `${family} such as ${name.toLowerCase()}`))
 }

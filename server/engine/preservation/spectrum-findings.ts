@@ -7,18 +7,18 @@ import { list } from './texts.ts'
 import { cite } from './told.ts'
 import type { Told } from './told.ts'
 import { mustBePreserved } from './too-little.ts'
-import { preservingWork } from './work.ts'
+import { agentsHere } from './work.ts'
 
 /** Organism groups that the agents leave open, with partners that would cover them. */
 export function spectrumOpen(context: FormulaContext): Told[] {
   if (!mustBePreserved(context)) return []
   const open = openGroups(context)
   if (open.length === 0) return []
-  const work = preservingWork(context)
+  const work = agentsHere(context)
   const partners = partnersFor(context, open)
   return [
     {
-      about: work.flatMap(({ subject, joined }) => (joined ? [] : [subject.id])).sort(),
+      about: work.map(({ subject }) => subject.id).sort(),
       message: `The preservatives leave ${list(open.map((group) => GROUP_NAME[group]))} weakly covered`,
       remedy: `Add a partner that covers them${partners ? ` (${partners})` : ''}; only a challenge test can tell`,
       because: work.flatMap(({ subject }) => {

@@ -1,5 +1,5 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
-import { numberOf, plays } from '#engine/graph/subject.ts'
+import { numberOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import { acidFormOf } from './acid.ts'
 import type { AcidForm } from './acid.ts'
@@ -8,8 +8,9 @@ import type { Free } from './free.ts'
 import { takersOf, totalToFreeOf } from './micelles.ts'
 import type { Taker } from './micelles.ts'
 import { oilRatioOf } from './oil-share.ts'
-import type { OilRatio } from './oil-share.ts'
+import type { MixedOilRatio } from './oil-share.ts'
 import { phasesOf } from './phases.ts'
+import type { Phases } from './phases.ts'
 
 /** A preserving substance in a formula: how much of it is at work, and where the rest is. */
 export interface SubstanceState {
@@ -18,24 +19,18 @@ export interface SubstanceState {
   /** total, pure and counted as the acid where there is one [% of the water phase] */
   in_water_phase_percent: number
   takers: readonly Taker[]
-  ratio: OilRatio | null
+  ratio: MixedOilRatio | null
   /** null where nothing can be said */
   free: Free | null
 }
 
-/** Diols and alcohol lift the solubility of preservatives; with this much the cap of plain water says nothing. */
+/** With this much diol or alcohol the solubility in plain water says nothing. */
 const COSOLVENT_PERCENT = 3
 
-const hasCosolvent = ({ lines }: FormulaContext): boolean =>
-  lines.reduce(
-    (sum, { subject, share_percent }) =>
-      sum + (plays(subject, 'glycol-solvent') || plays(subject, 'alcohol-solvent') ? share_percent : 0),
-    0,
-  ) >= COSOLVENT_PERCENT
-
-function solubilityOf({ acid }: Pick<AcidForm, 'acid'>, context: FormulaContext): { solubility_percent?: number } {
+function solubilityOf(acid: Subject, { cosolvent_percent }: Phases): { solubility_percent?: number } {
+  if (cosolvent_percent >= COSOLVENT_PERCENT) return {}
   const solubility_percent = numberOf(acid, 'water_solubility_percent')
-  return solubility_percent === undefined || hasCosolvent(context) ? {} : { solubility_percent }
+  return solubility_percent === undefined ? {} : { solubility_percent }
 }
 
 /** @param share_percent pure substance [% of the formula] */
@@ -55,7 +50,7 @@ export function stateOf(subject: Subject, share_percent: number, context: Formul
           ratio,
           oil_to_water: phases.oil_to_water,
           micelles: totalToFreeOf(takers),
-          ...solubilityOf({ acid: moving }, context),
+          ...solubilityOf(moving, phases),
         })
       : null
   return { subject, form, in_water_phase_percent, takers, ratio, free }

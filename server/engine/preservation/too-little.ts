@@ -4,7 +4,7 @@ import { sharePlaying } from '#engine/formula/totals.ts'
 import { short } from '#engine/units/round.ts'
 import { list } from './texts.ts'
 import type { Told } from './told.ts'
-import { preservingDose, preservingWork } from './work.ts'
+import { agentsHere, preservingDose, preservingWork } from './work.ts'
 import type { Work } from './work.ts'
 
 const WATER_THAT_SPOILS_PERCENT = 5
@@ -33,16 +33,16 @@ const isIdle = ({ nominal, effect }: Work): boolean => nominal >= ENOUGH_DOSE &&
 /** Nothing that preserves, or less of it at work than a preserved product needs. */
 export function tooLittle(context: FormulaContext): Told[] {
   if (!mustBePreserved(context)) return []
-  const work = preservingWork(context)
-  const dose = preservingDose(work)
+  const dose = preservingDose(preservingWork(context))
   if (dose >= ENOUGH_DOSE) return []
+  const work = agentsHere(context)
   const named = work.map(({ subject }) => nameOf(subject))
   const idle = work.filter(isIdle).map(({ subject }) => nameOf(subject))
   const water = `${short(context.water_percent)} % water`
   const how = idle.length > 0 ? `${list(idle)}: dosed, but not at work here` : list(named)
   return [
     {
-      about: work.flatMap(({ subject, joined }) => (joined ? [] : [subject.id])).sort(),
+      about: work.map(({ subject }) => subject.id).sort(),
       message:
         named.length === 0
           ? `${water} and nothing that preserves it`

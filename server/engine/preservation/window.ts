@@ -11,11 +11,22 @@ export const EDGE_PH = 0.3
 
 const NEARLY = 1e-9
 
-/** The window in which an agent works, with the claim behind it. */
-export function workingWindow(subject: Subject): { range: Range; claim: Claim } | undefined {
+export interface WorkingWindow {
+  range: Range
+  claim: Claim
+}
+
+const windows = new WeakMap<Subject, { found: WorkingWindow | undefined }>()
+
+/** The window in which an agent works, with the claim behind it. Records do not change; each is asked once. */
+export function workingWindow(subject: Subject): WorkingWindow | undefined {
+  const known = windows.get(subject)
+  if (known) return known.found
   const range = rangeOfProperty(subject, 'ph_effective')
   const claim = usedClaim(subject, 'ph_effective')
-  return range && claim ? { range, claim } : undefined
+  const found = range && claim ? { range, claim } : undefined
+  windows.set(subject, { found })
+  return found
 }
 
 /** Where a pH stands in the working window of an agent. */
