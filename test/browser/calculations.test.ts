@@ -75,7 +75,7 @@ test.each(WIDTHS)(
   async (width) => {
     const { page, faults } = await openPage(app, width)
     await putOnBench(page, CREAM)
-    await page.goto(`${app.address}/working`)
+    await page.getByRole('link', { name: 'How it works' }).click()
     await page.locator('.agents').waitFor()
     await page.locator('.chart-pair .chart').nth(1).waitFor()
     await page.locator('.ends').waitFor()
@@ -84,6 +84,7 @@ test.each(WIDTHS)(
     expect(await page.locator('main').innerText()).not.toMatch(/\bis preserved\.|well preserved|\bsafe\b/i)
     await page.getByRole('button', { name: 'Add a reading' }).click()
     await page.getByRole('button', { name: 'Add a reading' }).click()
+    await page.getByLabel('Acid or base').selectOption('citric-acid')
     const readings = page.locator('#adjust .calc-row')
     for (const [row, added, ph] of [
       [0, '0', '6,1'],
@@ -93,6 +94,7 @@ test.each(WIDTHS)(
       await readings.nth(row).getByLabel('pH read').fill(ph)
     }
     await page.getByText('Starts at pH 6.1, as read').waitFor()
+    await page.getByText('Still to add').waitFor()
     await page.locator('#adjust .chart').waitFor()
     expect(await page.locator('.chart-table').count()).toBe(await page.locator('.chart svg[role=img]').count())
     await picture(page, 'working', width)

@@ -22,6 +22,9 @@ export function Tools({ store }: { store: BenchStore }) {
           <Link href="/label" className="button">
             {label.open}
           </Link>
+          <Link href="/working" className="button">
+            {text.app.working}
+          </Link>
         </>
       )}
       <button type="button" onClick={() => window.print()}>
