@@ -101,6 +101,11 @@ export const EXAMPLES_L_TO_Z: Record<string, Example> = {
   ),
   'range-is-ordered': fact({ ph_stability: [3, 8] }, { ph_stability: [8, 3] }, /8 is above 3/),
   'record-is-complete': changed({}, { phase: undefined }, /phase is missing/),
+  'retired-names-successor': changed(
+    { retired: { on: '2026-01-31', why: 'two substances under one name', use: ['betaine'] } },
+    { retired: { on: '2026-01-31', why: 'two substances under one name', use: ['betayne'] } },
+    /betayne, to be used instead, is not known/,
+  ),
   'role-has-five-members': {
     good: withRecord({}, { roles: { humectant: { label: 'Humectant', few: 'a small world' } } }),
     bad: withRecord({}, { roles: { humectant: { label: 'Humectant' } } }),

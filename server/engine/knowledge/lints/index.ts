@@ -38,6 +38,7 @@ import { preservativeStatesWindow } from './preservative-states-window.ts'
 import { printedSourceHasPlace } from './printed-source-has-place.ts'
 import { rangeIsOrdered } from './range-is-ordered.ts'
 import { recordIsComplete } from './record-is-complete.ts'
+import { retiredNamesSuccessor } from './retired-names-successor.ts'
 import { roleHasFiveMembers } from './role-has-five-members.ts'
 import { roleIsWellFormed } from './role-is-well-formed.ts'
 import { ruleHasDecoys } from './rule-has-decoys.ts'
@@ -73,6 +74,7 @@ export const FAULT_LINTS: Readonly<Record<string, Lint>> = {
   'limit-row-says-something': limitRowSaysSomething,
   'names-are-own': namesAreOwn,
   'range-is-ordered': rangeIsOrdered,
+  'retired-names-successor': retiredNamesSuccessor,
   'role-is-well-formed': roleIsWellFormed,
   'saponification-fits-acids': saponificationFitsAcids,
   'selector-is-known': selectorIsKnown,
