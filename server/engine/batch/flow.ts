@@ -65,6 +65,7 @@ const FLOWS: Readonly<Record<Process, readonly Maker[]>> = {
     coolDown,
     topUp,
     neutralise,
+    warmSurfactants,
     surfactants,
     addPowder,
     addCool,

@@ -31,6 +31,8 @@ export function withMedia(placed: readonly Placed[], setting: Setting): Placed[]
       return moved(item, 'gum-medium', 'wets the gum without swelling it, so that it does not lump')
     if (item.key === grinder?.key) return moved(item, 'pigment-medium', 'wets the powder')
     if (item.place === 'pigment' && !grinder) return { ...item, place: 'powder' }
+    // Without a liquid surfactant to melt into, only hot water is left.
+    if (item.place === 'warm-surfactant' && !carrier) return { ...item, place: 'hot' }
     if (item.key === carrier?.key) return moved(item, 'warm-surfactant', 'takes up what melts into it')
     return item
   })

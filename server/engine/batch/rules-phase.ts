@@ -32,7 +32,8 @@ export const base: Rule = (item, setting) => {
 /** Powders that neither dissolve nor melt. */
 export const insoluble: Rule = (item, { context, process }) => {
   const { line } = item
-  if (!isPowder(line) || (dissolvesIn(line) !== 'insoluble' && line.phase !== 'powder')) return null
+  const isGrain = isPowder(line) || (isSolid(line) && dissolvesIn(line) === 'insoluble')
+  if (!isGrain || (dissolvesIn(line) !== 'insoluble' && line.phase !== 'powder')) return null
   const isFine = hasClass(line, 'pigment', 'metal-oxide') && !hasClass(line, 'pearl')
   return process === 'emulsion' && isFine
     ? at('pigment', solubilityReason(line), practice('ground into oil, it does not clot'))

@@ -1,7 +1,7 @@
 import { heatAsked } from '#engine/checks/heat-too-low.ts'
 import { asksHeat, at, heatAskReason } from './place-rule.ts'
 import { heatReason, practice, roleReason, solubilityReason } from './reasons.ts'
-import { isFirst, isPowder, isSolid, onlyInOil } from './roles-here.ts'
+import { isFirst, isPowder, isSolid, onlyInOil, playsHere } from './roles-here.ts'
 import type { Rule } from './place-rule.ts'
 
 /** Surfactants and what thickens or clouds a wash through them. */
@@ -11,10 +11,11 @@ export const washes: Rule = (item, { context, process }) => {
   const melts = isSolid(line) && asksHeat(item)
   if (isFirst(context, line, 'surfactant-thickener', 'opacifier', 'foam-booster') && melts)
     return at(process === 'emulsion' ? 'oil' : 'warm-surfactant', roleReason(context, line), heatAskReason(item))
-  if (isFirst(context, line, 'surfactant-thickener'))
+  if (isFirst(context, line, 'surfactant-thickener') && !playsHere(context, line, 'surfactant'))
     return at('thicken', roleReason(context, line), practice('a wash is thickened at the end, when its pH is right'))
-  if (!isFirst(context, line, 'surfactant')) return null
-  if (!isWash) return at('water', roleReason(context, line), solubilityReason(line))
+  if (!isFirst(context, line, 'surfactant', 'surfactant-thickener')) return null
+  if (!isWash && playsHere(context, line, 'emulsifier'))
+    return at('water', roleReason(context, line), solubilityReason(line))
   if (melts && isPowder(line)) return at('warm-surfactant', roleReason(context, line), heatAskReason(item))
   return at('surfactant', roleReason(context, line), practice('surfactants go in last and gently, or the batch foams'))
 }
@@ -48,6 +49,7 @@ export const traces: Rule = (item, { context, process }) => {
   if (isTrace(line))
     return at('premix', solubilityReason(line), practice('mixed with what dissolves it before it meets water'))
   if (!isFirst(context, line, 'solubiliser', 'emulsifier')) return null
+  if (isSolid(line) && asksHeat(item)) return at('hot', roleReason(context, line), heatAskReason(item))
   return context.lines.some(isTrace)
     ? at('premix', roleReason(context, line), practice('takes the oils up before they meet water'))
     : at('surfactant', roleReason(context, line), solubilityReason(line))

@@ -1,14 +1,13 @@
 import { hazardsOf } from './cautions.ts'
 import { draft, held, named, sentence, standing, tempOf, usualTime } from './draft.ts'
 import type { Placed } from './item.ts'
-import { isHotWetted, oilCanWet } from './media.ts'
+import { isGum, isHotWetted, oilCanWet } from './media.ts'
 import type { Maker, Plan } from './plan.ts'
 import { hotWaterFor, told, waysOf } from './ways.ts'
 
-const wettable = ({ at }: Plan): Placed[] =>
-  at('gum', 'hot').filter(({ line }) => !isHotWetted(line) && isGumLike({ line }))
-const isGumLike = ({ line }: Pick<Placed, 'line'>): boolean =>
-  line.subject.allRoles.has('thickener') || line.subject.classes.has('polysaccharide')
+/** Gums that have to be wetted; of what dissolves hot only those that lump. */
+const wettable = (plan: Plan): Placed[] =>
+  plan.at('gum', 'hot').filter(({ place, line }) => !isHotWetted(line) && (place === 'gum' || isGum(plan, line)))
 
 /** How gums meet water without lumps in this batch. */
 export function wetting(plan: Plan): 'polyol' | 'oil' | 'shear' | 'none' {

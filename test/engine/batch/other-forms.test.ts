@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { makeFormula } from '../../helpers.ts'
 import { FORMULAS } from '../../formulas/read-formulas.ts'
 import { isBefore, saysOf, sheetFor, sheetNamed, sheetOf, stepAdding, stepOf } from './sheet.ts'
 
 const COMMON = ['clean', 'weigh', 'fill', 'mark', 'sample', 'watch', 'discard']
+const sheetFormula = makeFormula({}, { hottest_c: 25 })
 const work = (order: readonly string[]): string[] => order.filter((id) => !COMMON.includes(id))
 
 describe('a gel without heat', () => {
@@ -171,6 +173,42 @@ describe('a bar of dry surfactants', () => {
   test('is melted and kneaded with a mask, pressed and dried', () => {
     expect(work(sheet.order)).toEqual(['melt', 'work-in', 'press'])
     expect(stepOf(sheet, 'work-in').cautions.join()).toMatch(/dust mask/)
+  })
+})
+
+describe('what is worked in where it is not at home', () => {
+  const cream = { 'cetearyl-olivate-and-sorbitan-olivate': 5, 'caprylic-capric-triglyceride': 12, phenoxyethanol: 0.9 }
+  test('a little surfactant in a cream goes in after the shear, or the cream foams', () => {
+    const sheet = sheetFor({ ...cream, 'cocamidopropyl-betaine': 3 })
+    expect(isBefore(sheet, 'emulsify', stepAdding(sheet, 'cocamidopropyl-betaine'))).toBe(true)
+  })
+  test('a dry surfactant in a cream wash is melted into a liquid one, without one into hot water', () => {
+    const both = { 'cocamidopropyl-betaine': 10, 'sodium-cocoyl-isethionate': 5 }
+    expect(stepAdding(sheetFor({ ...cream, ...both }), 'sodium-cocoyl-isethionate')).toBe('surfactants-hot')
+    const alone = sheetFor({ ...cream, 'sodium-cocoyl-isethionate': 5 })
+    expect(stepAdding(alone, 'sodium-cocoyl-isethionate')).toBe('dissolve-hot')
+  })
+  test('a solid emulsifier in a gel is dissolved with heat', () =>
+    expect(
+      stepAdding(sheetFor({ 'xanthan-gum': 0.5, glycerin: 5, 'arachidyl-glucoside': 2 }), 'arachidyl-glucoside'),
+    ).toBe('dissolve-hot'))
+  test('seeds do not dissolve: they are stirred in', () =>
+    expect(stepAdding(sheetFor({ 'xanthan-gum': 0.5, 'papaver-somniferum-seed': 2 }), 'papaver-somniferum-seed')).toBe(
+      'add-powder',
+    ))
+  test('a strong acid solution is handled with gloves and goggles, a weak one without alarm', () => {
+    const acid = (strength_percent: number) => {
+      const formula = {
+        ...sheetFormula,
+        lines: [
+          { ingredient: 'aqua', fills: true as const },
+          { ingredient: 'glycolic-acid', share_percent: 6, strength_percent },
+        ],
+      }
+      return stepOf(sheetOf(formula), 'weigh').cautions.join()
+    }
+    expect(acid(70)).toMatch(/Glycolic acid: burns eyes and skin undiluted/)
+    expect(acid(10)).toBe('')
   })
 })
 
