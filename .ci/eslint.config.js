@@ -22,19 +22,19 @@ const LAYERS = [
 
 // Folder, what it may import, what it may import as a type only. A name that ends in / or : covers all below it.
 const AREAS = [
-  ['server/engine', ['#engine/', 'graphology', 'graphology-traversal', 'graphology-types', 'typebox']],
+  ['server/engine', ['#engine/', 'graphology', 'graphology-gexf', 'graphology-traversal', 'graphology-types', 'typebox']],
   ['server/contract', ['#contract/', '#engine/model/', 'typebox']],
   ['server/load', ['#load/', '#engine/index.ts', 'node:', 'js-yaml', 'typebox']],
   ['server/api', ['#api/', '#contract/', '#engine/index.ts', 'fastify', '@fastify/', 'typebox']],
   [
     'web',
-    ['#web/', 'react', 'react-dom', 'wouter', '@tanstack/react-query', 'sigma', 'graphology'],
+    ['#web/', 'react', 'react-dom', 'wouter', '@tanstack/react-query', 'ts-fsrs', 'sigma', 'graphology'],
     ['#contract/api.ts'],
   ],
   ...LAYERS.map((layer, i) => [
     `server/engine/${layer}`,
     [
-      ...['graphology', 'graphology-traversal', 'graphology-types', 'typebox'],
+      ...['graphology', 'graphology-gexf', 'graphology-traversal', 'graphology-types', 'typebox'],
       ...LAYERS.slice(0, i + 1).map((earlier) => `#engine/${earlier}/`),
     ],
   ]),

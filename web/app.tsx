@@ -17,6 +17,7 @@ const calculations = () => import('./pages/calculations-page.tsx')
 const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
 const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
 const LabelPage = lazy(() => import('./pages/label-page.tsx').then((page) => ({ default: page.LabelPage })))
+const LearnPage = lazy(() => import('./pages/learn-page.tsx').then((page) => ({ default: page.LearnPage })))
 const WorkingPage = lazy(() => import('./pages/working-page.tsx').then((page) => ({ default: page.WorkingPage })))
 const OilsPage = lazy(() => import('./pages/compare-oils-page.tsx').then((page) => ({ default: page.CompareOilsPage })))
 
@@ -35,6 +36,7 @@ export function App() {
             <Route path="/role/:id">{({ id }) => <RolePage id={id} />}</Route>
             <Route path="/calculations" component={CalculationsPage} />
             <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
+            <Route path="/learn" component={LearnPage} />
             <Route path="/working" component={WorkingPage} />
             <Route path="/compare-oils" component={OilsPage} />
             <Route component={NotFoundPage} />

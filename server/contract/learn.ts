@@ -38,6 +38,7 @@ export type AnswerBody = Static<typeof AnswerBody>
 export const AnswerReply = closed({
   right: Type.Boolean(),
   ...ItemAnswer.properties,
+  cited: Type.Array(closed({ id: Type.String(), title: Type.String(), locator: Type.String() })),
   graphVersion: Type.String(),
 })
 export const learnAnswersRoute = {

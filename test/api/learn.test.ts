@@ -47,9 +47,12 @@ describe('answers', () => {
       expect(replies.map(({ status }) => status)).toEqual(choices.map(() => 200))
       expect(replies.filter(({ body }) => body['right'] === true)).toHaveLength(1)
       for (const { body } of replies) {
-        const { right, graphVersion, ...answer } = body
+        const { right, graphVersion, cited, ...answer } = body
         const { key, because, sources, about, after } = item!
         expect(answer).toEqual({ key, because, sources, about, ...(after && { after }) })
+        expect((cited as { id: string }[]).map(({ id }) => id)).toEqual(
+          sources.filter((one) => realWorld().knowledge.sources.has(one)),
+        )
         expect([typeof right, graphVersion]).toEqual(['boolean', realWorld().knowledge.version])
       }
     }

@@ -36,6 +36,9 @@ export function Frame({ children }: { children: ReactNode }) {
           <Tab href="/calculations" path="/calculations">
             {text.app.calculations}
           </Tab>
+          <Tab href="/learn" path="/learn">
+            {text.app.learn}
+          </Tab>
         </nav>
       </header>
       <main id="content" tabIndex={-1}>

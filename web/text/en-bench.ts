@@ -13,6 +13,7 @@ export const bench = {
     ingredients: 'Ingredients',
     roles: 'Roles',
     calculations: 'Calculations',
+    learn: 'Learn',
     loading: 'Fetching the page…',
     working: 'How it works',
     footer:

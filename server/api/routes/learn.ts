@@ -23,6 +23,13 @@ function shownItem(world: World, { item: ref, id, choice }: AnswerBody) {
   throw new ApiError(422, 'not-a-choice', `choice: ${choice} is not one of the choices of this item`, { at: '/choice' })
 }
 
+/** Sources that can be looked up, as they are printed. */
+const citedIn = ({ knowledge }: World, ids: readonly string[]) =>
+  ids.flatMap((id) => {
+    const source = knowledge.sources.get(id)
+    return source ? [{ id, title: source.title, locator: source.locator }] : []
+  })
+
 export function learnRoutes(app: App, world: World): void {
   const graphVersion = world.knowledge.version
   app.route({
@@ -41,6 +48,9 @@ export function learnRoutes(app: App, world: World): void {
   })
   app.route({
     ...learnAnswersRoute,
-    handler: async ({ body }) => ({ ...answerItem(shownItem(world, body), body.choice), graphVersion }),
+    handler: async ({ body }) => {
+      const answer = answerItem(shownItem(world, body), body.choice)
+      return { ...answer, cited: citedIn(world, answer.sources), graphVersion }
+    },
   })
 }

@@ -1,0 +1,52 @@
+import { useState } from 'react'
+import { useLearnItems } from '#web/client/use-learn.ts'
+import type { LearnItem, LearnKind } from '#web/client/use-learn.ts'
+import { useLearnProgress } from '#web/client/use-learn-progress.ts'
+import { useTitle } from '#web/client/use-title.ts'
+import { Choice } from '#web/parts/choice.tsx'
+import { LearnReview } from '#web/parts/learn-review.tsx'
+import { LearnSet } from '#web/parts/learn-set.tsx'
+import { Failed, Loading } from '#web/parts/states.tsx'
+import { dueOf } from '#web/state/review.ts'
+import { learn as T } from '#web/text/en-learn.ts'
+import '#web/styles/learn.css'
+
+const SEEDS = 2 ** 32 - 1
+const drawSeed = (): number => Math.floor(Math.random() * SEEDS)
+
+/** Questions to practise on, new ones and those that come up again. */
+export function LearnPage() {
+  useTitle(T.title)
+  const store = useLearnProgress()
+  const [kind, setKind] = useState<LearnKind | 'all'>('all')
+  const [seed, setSeed] = useState(drawSeed)
+  /** questions that were due when the round began; null: new questions */
+  const [round, setRound] = useState<LearnItem[] | null>(null)
+  const reply = useLearnItems(kind, seed, round === null)
+  return (
+    <div className="page">
+      <h1>{T.title}</h1>
+      <p className="lead">{T.lead}</p>
+      {round ? (
+        <LearnSet items={round} change={store.change} after={T.finish} onEnd={() => setRound(null)} />
+      ) : (
+        <>
+          <Choice legend={T.kind} name="kind" value={kind} choices={T.kinds} onChange={setKind} />
+          {reply.state === 'failed' && <Failed failure={reply} />}
+          {reply.state === 'loading' && <Loading>{T.loading}</Loading>}
+          {reply.state === 'ready' && reply.data.items.length === 0 && <p>{T.none}</p>}
+          {reply.state === 'ready' && reply.data.items.length > 0 && (
+            <LearnSet
+              key={`${kind} ${seed}`}
+              items={reply.data.items}
+              change={store.change}
+              after={T.more}
+              onEnd={() => setSeed(drawSeed())}
+            />
+          )}
+        </>
+      )}
+      {round === null && <LearnReview store={store} onStart={() => setRound(dueOf(store.progress, new Date()).now)} />}
+    </div>
+  )
+}
