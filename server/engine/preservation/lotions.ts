@@ -1,3 +1,4 @@
+import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import { phasesOf } from './phases.ts'
@@ -15,7 +16,9 @@ export function emulsifierCharge(context: FormulaContext): 'anionic' | 'nonionic
           : sum,
       0,
     )
-  const [anionic, nonionic, cationic] = [share('anionic'), share('nonionic'), share('cationic')]
+  // Fatty acid and alkali make a soap, which no line names.
+  const soap = linesPlayingHere(context, 'soap-emulsifier').reduce((sum, line) => sum + line.share_percent, 0)
+  const [anionic, nonionic, cationic] = [share('anionic') + soap, share('nonionic'), share('cationic')]
   if (cationic > 0 || anionic + nonionic === 0) return null
   return anionic >= nonionic / 4 ? 'anionic' : 'nonionic'
 }

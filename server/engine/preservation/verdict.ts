@@ -3,6 +3,7 @@ import { usedClaim } from '#engine/graph/subject.ts'
 import type { Cover, PreservationVerdict } from '#engine/model/preservation.ts'
 import { isUnproven, preserves, preservingClaim } from './agents.ts'
 import { COVERED, coverAt, WEAK } from './covers.ts'
+import { likeLotions } from './lotions.ts'
 import { GROUPS } from './tables.ts'
 import type { Group } from './tables.ts'
 import { ENOUGH_DOSE, hurdleWithoutPreservative } from './too-little.ts'
@@ -36,22 +37,41 @@ function coverWord(least: number, most: number): Cover {
   return most > WEAK ? 'weak' : 'open'
 }
 
+/** An agent that alone, at this level or less, kept all four kinds of organism down in a lotion like this one. */
+const passedTest = (context: FormulaContext): boolean =>
+  agentsHere(context).some(({ subject, share_percent }) =>
+    likeLotions(subject, context).some(({ level_percent }) => level_percent !== null && level_percent <= share_percent),
+  )
+
 /**
- * Cover by organism group in words. Without water there is nothing to cover. A group that is not surely covered is not
+ * Cover by organism group in words. A test in one like lotion speaks against "open" and is not enough for "covered". Without water there is nothing to cover. A group that is not surely covered is not
  * known while an agent is without figures, or while the pH that decides is not known.
  */
 export function coverWords(context: FormulaContext): Record<Group, Cover> {
   const [least, most] = [coverAt.least(context), coverAt.most(context)]
   const unknown = unknownAgents(context).length > 0
   const waiting = waitingForPh(context).length > 0
+  const passed = passedTest(context)
   const word = (group: Group): Cover => {
     if (hasNoWater(context)) return 'not-known'
     if (!least || !most) return preservingWork(context).length === 0 && !unknown ? 'open' : 'not-known'
-    const here = coverWord(least[group], most[group])
+    const found = coverWord(least[group], most[group])
+    const here = found === 'open' && passed ? 'weak' : found
     if (here === 'covered') return here
     return unknown || (waiting && most[group] >= COVERED) ? 'not-known' : here
   }
   return Object.fromEntries(GROUPS.map((group) => [group, word(group)])) as Record<Group, Cover>
+}
+
+/** The only agent of weight failed alone in a lotion like this one, at the highest level that was tried. */
+function failedTest(context: FormulaContext): boolean {
+  const working = agentsHere(context).filter(({ effect }) => effect.most >= ENOUGH_DOSE)
+  const [only] = working
+  return (
+    only !== undefined &&
+    working.length === 1 &&
+    likeLotions(only.subject, context).some(({ level_percent }) => level_percent === null)
+  )
 }
 
 /** So many open groups are no gap but no preservation. */
@@ -68,7 +88,8 @@ export function verdictOf(context: FormulaContext): PreservationVerdict {
   const covers = coverWords(context)
   const words = GROUPS.map((group) => covers[group])
   const [sure, most] = [preservingDose(work, 'least'), preservingDose(work)]
-  if (most < ENOUGH_DOSE) return undecided ? 'not-known' : 'fails'
+  if (most < ENOUGH_DOSE && !passedTest(context)) return undecided ? 'not-known' : 'fails'
+  if (failedTest(context)) return 'fails'
   if (words.includes('not-known')) return 'not-known'
   if (words.filter((word) => word === 'open').length >= TOO_MANY_OPEN) return 'fails'
   if (words.every((word) => word === 'covered') && sure >= ENOUGH_DOSE) return 'plausible'
