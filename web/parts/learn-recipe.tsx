@@ -3,26 +3,35 @@ import { learn as T } from '#web/text/en-learn.ts'
 
 /** The recipe that a question is about. */
 export function LearnRecipe({ recipe }: { recipe: NonNullable<LearnItem['recipe']> }) {
-  const { title, formula, names } = recipe
+  const { title, formula, names, cautions } = recipe
   return (
-    <table className="learn-recipe">
-      <caption>
-        {T.recipe(title)} <small>{T.conditions(formula.ph, formula.hottest_c)}</small>
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">{T.line}</th>
-          <th scope="col">{T.share}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {formula.lines.map(({ ingredient, share_percent, fills }) => (
-          <tr key={ingredient}>
-            <th scope="row">{names[ingredient] ?? ingredient}</th>
-            <td>{fills === true ? T.fills : share_percent}</td>
+    <>
+      <table className="learn-recipe">
+        <caption>
+          {T.recipe(title)} <small>{T.conditions(formula.ph, formula.hottest_c)}</small>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">{T.line}</th>
+            <th scope="col">{T.share}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {formula.lines.map(({ ingredient, share_percent, fills }) => (
+            <tr key={ingredient}>
+              <th scope="row">{names[ingredient] ?? ingredient}</th>
+              <td>{fills === true ? T.fills : share_percent}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {cautions.length > 0 && (
+        <ul className="learn-cautions" aria-label={T.cautions}>
+          {cautions.map((one) => (
+            <li key={one}>{one}</li>
+          ))}
+        </ul>
+      )}
+    </>
   )
 }

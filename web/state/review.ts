@@ -77,6 +77,8 @@ const isRecipe = (value: unknown): boolean =>
   (isObject(value) &&
     isText(value['title']) &&
     isObject(value['names']) &&
+    Array.isArray(value['cautions']) &&
+    value['cautions'].every(isText) &&
     isObject(value['formula']) &&
     Array.isArray(value['formula']['lines']) &&
     value['formula']['lines'].every((line) => isObject(line) && isText(line['ingredient'])))

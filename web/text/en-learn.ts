@@ -30,6 +30,7 @@ export const learn = {
   done: (right: number, of: number) => `${right} of ${of} right in this set.`,
   changed: 'The data have changed since this question was made, so it was taken out of your list.',
   recipe: (title: string) => `Recipe: ${title}`,
+  cautions: 'Cautions',
   line: 'Ingredient',
   share: 'Share, %',
   fills: 'to 100',

@@ -36,10 +36,20 @@ function drawCase(world: World, chance: Chance): Case | null {
   }
 }
 
+/** Nobody should read a recipe with lye or strong acid in it without being told. */
+const cautionsOf = (world: World, formula: Formula): string[] => [
+  ...new Set(
+    findingsFor(world, formula)
+      .filter(({ rule }) => rule === 'handle-with-care')
+      .map(becauseOf),
+  ),
+]
+
 export const recipeOf = (world: World, { title }: PracticeFormula, formula: Formula): ItemRecipe => ({
   title,
   formula,
   names: namesIn(world, formula),
+  cautions: cautionsOf(world, formula),
 })
 
 const PRODUCT: Record<Static<typeof Product>, string> = { 'leave-on': 'stays on', 'rinse-off': 'is rinsed off' }

@@ -29,7 +29,12 @@ export type ItemChoice = Static<typeof ItemChoice>
 
 /** The recipe that an item is about, with the names of its lines. */
 export const ItemRecipe = Type.Object(
-  { title: Type.String(), formula: Formula, names: Type.Record(Type.String(), Type.String()) },
+  {
+    title: Type.String(),
+    formula: Formula,
+    names: Type.Record(Type.String(), Type.String()),
+    cautions: Type.Array(Type.String(), { description: 'What of it is dangerous to handle' }),
+  },
   closed,
 )
 export type ItemRecipe = Static<typeof ItemRecipe>

@@ -65,6 +65,13 @@ test('only kinds that are asked for come', () => {
   expect(asked.map(({ kind }) => kind)).toEqual(Array(6).fill('active-matter'))
 })
 
+test('a recipe with lye or strong acid in it comes with its caution', () => {
+  const shown = items.flatMap(({ recipe }) => recipe ?? [])
+  const withLye = shown.filter(({ formula }) => formula.lines.some((line) => line.ingredient === 'sodium-hydroxide'))
+  expect(withLye.length).toBeGreaterThan(3)
+  for (const { cautions } of withLye) expect(cautions.join(' ')).toMatch(/hydroxide/i)
+})
+
 test('what a learner sees holds neither key nor reason', () => {
   for (const item of items.slice(0, 12)) {
     const shown = withoutKey(item)

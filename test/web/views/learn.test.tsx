@@ -15,6 +15,7 @@ const item = (seed: number): LearnItem => ({
   question: `What happens in case ${seed}?`,
   recipe: {
     title: 'Toner',
+    cautions: ['Urea dust: do not breathe it in.'],
     names: { aqua: 'Aqua', urea: 'Urea' },
     formula: {
       market: 'eu',
@@ -82,6 +83,13 @@ test('the recipe stands beside its question', async () => {
       .getAllByRole('row')
       .map(({ textContent }) => textContent),
   ).toEqual(['IngredientShare, %', 'Aquato 100', 'Urea5'])
+})
+
+test('what is dangerous to handle in the recipe is said beside it', async () => {
+  answers()
+  show('/learn')
+  const cautions = await screen.findByRole('list', { name: 'Cautions' })
+  expect(cautions.textContent).toBe('Urea dust: do not breathe it in.')
 })
 
 test('what was answered is there after a reload, and comes up again when it is due', async () => {
