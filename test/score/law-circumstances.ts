@@ -94,7 +94,7 @@ const BY_FACT: Record<string, Circumstances> = {
   'EU-III-15a-02': { ph: 12.5, named: true },
   'EU-III-15a-03': { ph: 12.5, named: true },
   'EU-III-15a-04': { beside: { 'calcium-thioglycolate': 3 } },
-  'EU-III-15a-06': { substance: 'potassium-hydroxide', product: 'leave-on', areas: ['body'], named: true },
+  'EU-III-15a-06': { ph: 12.5, substance: 'potassium-hydroxide', product: 'leave-on', areas: ['body'], named: true },
   'EU-III-15a-07': { substance: 'potassium-hydroxide', areas: ['nail'], factor: 0.7129, ph: 12.5, named: true }, // 40.00 / 56.11
   'EU-III-15b-01': { factor: 1.6701, ph: 12.5, named: true }, // 40.00 / 23.95
   'EU-III-15c-01': { ph: 12.5, beside: { 'guanidine-carbonate': 5 }, named: true },

@@ -21,7 +21,8 @@ const SPRAY = 'spray'
 const NO: Fit = { fits: 'no', asks: [] }
 
 /** A use is possible only beside what makes it up: make-up holds a colour, a soap holds lye or soap. */
-function isPossible({ scope }: LimitRow, { substances }: FormulaContext): boolean {
+function isPossible({ scope }: LimitRow, { substances, ph }: FormulaContext): boolean {
+  if (scope.above_ph !== undefined && (ph === null || ph <= scope.above_ph)) return false
   if (!scope.needs) return true
   const { needs } = scope
   const share_percent = substances
@@ -61,6 +62,8 @@ export function fitOf(row: LimitRow, context: FormulaContext): Fit {
   return { fits: asks.length > 0 ? 'unknown' : 'yes', asks }
 }
 
+const MAKES_POSSIBLE: ReadonlySet<string> = new Set(['needs', 'least_percent', 'above_ph'])
+
 /** How narrow a row is: what it names beside others. What makes a use possible is no further narrowing. */
 export const width = ({ scope }: LimitRow): number =>
-  Object.keys(scope).filter((key) => key !== 'needs' && key !== 'least_percent').length
+  Object.keys(scope).filter((key) => !MAKES_POSSIBLE.has(key)).length

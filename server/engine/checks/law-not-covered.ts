@@ -53,6 +53,25 @@ function coverOf(knowledge: Knowledge): Covered {
   return covered
 }
 
+/** What stretches of entries concern, as remembered; their wording is not on record. */
+const STRETCHES: readonly { annex: string; from: number; to: number; concern: string }[] = [
+  { annex: 'II', from: 1203, to: 1372, concern: 'hair dyes' },
+  { annex: 'III', from: 188, to: 305, concern: 'hair dyes' },
+  { annex: 'III', from: 314, to: 326, concern: 'hair dyes' },
+  { annex: 'II', from: 1725, to: 1725, concern: 'nano forms' },
+]
+
+const concernOf = (entry: string): string | undefined => {
+  const [annex, number] = entry.split('/')
+  return STRETCHES.find((one) => one.annex === annex && Number(number) >= one.from && Number(number) <= one.to)?.concern
+}
+
+function severityOf(concerns: readonly (string | undefined)[], { areas }: FormulaContext): 'unknown' | 'note' {
+  const isElsewhere = (concern: string | undefined): boolean =>
+    concern === 'nano forms' || (concern === 'hair dyes' && areas !== undefined && !areas.includes('hair'))
+  return concerns.every(isElsewhere) ? 'note' : 'unknown'
+}
+
 /** An ingredient that the inventory files under an entry whose wording is not on record: there is law, and it is not known here. */
 function openEntries(context: FormulaContext): Hit[] {
   if (context.formula.market !== 'eu') return []
@@ -60,14 +79,19 @@ function openEntries(context: FormulaContext): Hit[] {
   return context.substances.flatMap(({ subject }): Hit[] => {
     const open = (byId.get(subject.id) ?? []).filter((entry) => !entries.has(entry))
     if (open.length === 0) return []
+    const concerns = open.map(concernOf)
     const named = open.map((entry) => `Annex ${entry.replace('/', ', entry ')}`).join('; ')
-    const banned = open.some((entry) => entry.startsWith('II/'))
+    const list = open.some((entry) => entry.startsWith('II/'))
+      ? 'the list of prohibited substances'
+      : 'the list of restricted substances'
+    const remembered = [...new Set(concerns.filter((one) => one !== undefined))].join(' and ')
+    const said = remembered === '' ? '' : `; as remembered it concerns ${remembered}`
     return [
       {
-        severity: 'unknown',
+        severity: severityOf(concerns, context),
         about: [subject.id],
-        message: `${nameOf(subject)} is named in ${named} of the EU regulation, ${banned ? 'the list of prohibited substances' : 'which sets limits or conditions'}; the wording is not covered here`,
-        remedy: banned ? 'Look the entry up; until then leave it out' : 'Look the entry up before you use it',
+        message: `${nameOf(subject)} is named in ${named} of the EU regulation, ${list}${said}. The wording is not covered here`,
+        remedy: 'Look the entry up before you use it',
         because: [because(`filed under ${open.join(', ')} in the inventory copy`), because('entry not on record')],
         sources: [],
       },

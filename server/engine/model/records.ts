@@ -174,6 +174,8 @@ export interface LimitRow extends Omit<Provenance, 'kind' | 'date'> {
     needs?: string[]
     /** what those lines add up to at least */
     least_percent?: number
+    /** pH below which nobody makes a product for that use */
+    above_ph?: number
   }
   max_percent?: number
   /** which of its figures must not even be reached */

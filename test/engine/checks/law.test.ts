@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { checkFormula } from '#engine/index.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Formula } from '#engine/model/formula.ts'
-import { makeFormula, makeWorld } from '../../helpers.ts'
+import { findingsOf, makeFormula, makeWorld } from '../../helpers.ts'
 
 const PRINT = { source: 'S-1', locator: 'no. 1', access: 'read' }
 const RULES = ['limit-by-law', 'limit-coming', 'law-ph', 'law-condition'].map((id) => ({ id, severity: 'stop' }))
@@ -113,6 +113,26 @@ describe('which row governs', () => {
     const rows: Row[] = [{ scope: { only: 'soap', needs: ['salt'] }, max_percent: 0.1 }]
     expect(found(rows, makeFormula({ acid: 5 }))).toEqual([])
     expect(severities(rows, makeFormula({ acid: 5, salt: 1 }))).toEqual(['unknown'])
+  })
+  test('a use is possible only above the pH that it needs', () => {
+    const rows: Row[] = [
+      { scope: {}, ph: { max: 11 } },
+      { scope: { only: 'cuticle softener', above_ph: 11 }, max_percent: 0.5 },
+    ]
+    const at = (ph: number | null) =>
+      checkFormula(worldWith(rows), makeFormula({ acid: 5 }, { ph })).findings.map(
+        ({ rule, severity }) => `${severity} ${rule}`,
+      )
+    expect(at(10)).toEqual([])
+    expect(at(12)).toEqual(['stop law-ph'])
+  })
+  test('a pH that nobody stated is unknown where the law ties something to it', () => {
+    const soap = makeFormula(
+      { 'olea-europaea-fruit-oil': 60, 'sodium-hydroxide': 8 },
+      { product: 'rinse-off', ph: null },
+    )
+    expect(findingsOf('law-ph', soap)).toMatchObject([{ severity: 'unknown', about: ['sodium-hydroxide'] }])
+    expect(findingsOf('law-ph', { ...soap, ph: 10 })).toEqual([])
   })
   test('a more generous use that nobody stated turns a stop into a question, up to its own limit', () => {
     const rows: Row[] = [

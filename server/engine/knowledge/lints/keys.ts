@@ -91,6 +91,7 @@ export const LIMIT: Shape = {
       only: true,
       needs: true,
       least_percent: true,
+      above_ph: true,
     },
     max_percent: true,
     strict: true,
