@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { saysOf, sheetFor, sheetNamed, weighed } from './sheet.ts'
+import { makeFormula } from '../../helpers.ts'
+import { saysOf, sheetFor, sheetNamed, sheetOf, weighed } from './sheet.ts'
 
 describe('small lines', () => {
   test('a line under ten steps is warned of, with a stock, a batch and a scale that help', () => {
@@ -54,6 +55,27 @@ describe('small lines', () => {
     expect(sheetNamed('light-face-cream', { step_g: 0.01 }).remarks.filter(({ kind }) => /line/.test(kind))).toEqual(
       [],
     ))
+})
+
+describe('one ingredient in two phases', () => {
+  const formula = makeFormula({
+    'cetearyl-olivate-and-sorbitan-olivate': 5,
+    'caprylic-capric-triglyceride': 12,
+    urea: 3,
+  })
+  const sheet = sheetOf({
+    ...formula,
+    lines: [...formula.lines, { ingredient: 'aqua', share_percent: 5, phase: 'cool-down' }],
+  })
+  const waters = sheet.lines.filter(({ ingredient }) => ingredient === 'aqua')
+  test('is two lines with keys of their own, each where the recipe puts it', () => {
+    expect(waters.map(({ line, weigh_g }) => [line, weigh_g]).sort()).toEqual([
+      ['aqua', 10],
+      ['aqua/2', 150],
+    ])
+    expect(waters.find(({ line }) => line === 'aqua')!.portions).toEqual([{ step: 'cool-down', weigh_g: 10 }])
+  })
+  test('still adds up', () => expect(sheet.lines.reduce((sum, { weigh_g }) => sum + weigh_g, 0)).toBeCloseTo(200, 9))
 })
 
 describe('the size of the batch', () => {
