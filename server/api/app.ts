@@ -11,6 +11,7 @@ import { servePages } from './plugins/pages.ts'
 import { batchRoutes } from './routes/batch.ts'
 import { calculateRoutes } from './routes/calculate.ts'
 import { checkRoutes } from './routes/check.ts'
+import { downloadRoutes } from './routes/downloads.ts'
 import { graphRoutes } from './routes/graph.ts'
 import { healthRoutes } from './routes/health.ts'
 import { ingredientRoutes } from './routes/ingredients.ts'
@@ -43,6 +44,7 @@ const ROUTES = [
   ingredientRoutes,
   roleRoutes,
   graphRoutes,
+  downloadRoutes,
   checkRoutes,
   labelRoutes,
   preservationRoutes,

@@ -9,7 +9,7 @@ import type { App } from './shared.ts'
 const isRelation = (word: string): word is RelationName => RELATIONS.some((relation) => relation === word)
 
 /** @throws ApiError 400 that names the word which is no relation */
-function relationsOf(text: string | undefined): { relations: RelationName[] } | undefined {
+export function relationsOf(text: string | undefined): { relations: RelationName[] } | undefined {
   const words = wordsOf(text)
   if (words === undefined) return undefined
   const strange = words.find((word) => !isRelation(word))
@@ -20,10 +20,10 @@ function relationsOf(text: string | undefined): { relations: RelationName[] } | 
   return { relations: words.filter(isRelation) }
 }
 
-const STEPS = { '1': 1, '2': 2, '3': 3 } as const
+export const STEPS = { '1': 1, '2': 2, '3': 3 } as const
 
 /** @throws ApiError 404 when nothing has this key */
-function mustBeNode(world: World, around: string): void {
+export function mustBeNode(world: World, around: string): void {
   if (world.graph.hasNode(around)) return
   if (around.startsWith('role:')) mustBeRole(world, around.slice(5), '/around')
   else if (around.startsWith('class:')) mustBeClass(world, around.slice(6), '/around')

@@ -1,8 +1,8 @@
-import type { Level, Provenance } from '#engine/model/records.ts'
-import type { Range } from '#engine/units/range.ts'
+import { edgeOf } from './graph-edge.ts'
+import type { GraphEdge } from './graph-edge.ts'
 import { holdsWithEdge, holdsWithNodes } from './holds-with-edges.ts'
-import { endsOf, linksOf, nodeOf, statementOf } from './links.ts'
-import type { Link, Node } from './links.ts'
+import { endsOf, linksOf, nodeOf } from './links.ts'
+import type { Node } from './links.ts'
 import { usualOf } from './reading.ts'
 import type { World } from './world.ts'
 
@@ -39,24 +39,6 @@ export interface GraphQuery {
   after?: string
 }
 
-export interface GraphEdge extends Partial<Provenance> {
-  id: string
-  from: string
-  to: string
-  relation: string
-  says?: string
-  severity?: string
-  /** level at which a role is played, or share of a part */
-  level_percent?: Level
-  /** of a stand-in: parts for one part, and how well it does */
-  ratio?: number
-  grade?: string
-  ph?: Range | null
-  heat_c?: Range | null
-  /** ids of the claims that a derived edge follows from */
-  claims?: string[]
-}
-
 export interface GraphPart {
   nodes: Node[]
   /** edges that end at a node of this page and begin at one of this page or of an earlier one */
@@ -67,20 +49,6 @@ export interface GraphPart {
   next: string | null
   /** nodes of all pages */
   total: number
-}
-
-const edgeOf = ({ key, from, to, attributes }: Link): GraphEdge => {
-  const { relation, level_percent, ratio, grade } = attributes
-  return {
-    id: key,
-    from,
-    to,
-    relation,
-    ...statementOf(attributes),
-    ...(level_percent && { level_percent }),
-    ...(ratio !== undefined && { ratio }),
-    ...(grade !== undefined && { grade }),
-  }
 }
 
 const KINDS: readonly Node['kind'][] = ['role', 'class', 'limit', 'ingredient']

@@ -1,5 +1,5 @@
 import type { Claim, Provenance } from '#engine/model/records.ts'
-import type { GraphEdge } from './graph-around.ts'
+import type { GraphEdge } from './graph-edge.ts'
 import { usedClaim } from './subject.ts'
 import type { World } from './world.ts'
 
