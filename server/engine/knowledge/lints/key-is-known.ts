@@ -1,4 +1,3 @@
-import { isObject } from '#engine/knowledge/expand-claims.ts'
 import type { RawFile } from '#engine/knowledge/raw.ts'
 import type { Problem } from '#engine/model/records.ts'
 import type { Lint } from './lint.ts'
@@ -6,16 +5,19 @@ import { CLASHES, CLASSES, INGREDIENT, LIMIT, PROPERTIES, ROLES, RULE } from './
 import type { Shape } from './keys.ts'
 
 function strangeKeys(value: unknown, shape: Shape | true, path: string): Problem[] {
-  if (shape === true) return []
+  if (shape === true || typeof value !== 'object' || value === null) return []
   if (Array.isArray(value)) return value.flatMap((item, at) => strangeKeys(item, shape, `${path}/${at}`))
-  if (!isObject(value)) return []
-  return Object.entries(value).flatMap(([key, item]) => {
+  const problems: Problem[] = []
+  for (const [key, item] of Object.entries(value)) {
     const inner = shape[key] ?? shape['*']
-    if (inner !== undefined) return strangeKeys(item, inner, `${path}/${key}`)
-    return [
-      { path: `${path}/${key}`, message: `the key "${key}" means nothing here; a text with a comma needs quotes` },
-    ]
-  })
+    if (inner === undefined)
+      problems.push({
+        path: `${path}/${key}`,
+        message: `the key "${key}" means nothing here; a text with a comma needs quotes`,
+      })
+    else if (inner !== true && typeof item === 'object') problems.push(...strangeKeys(item, inner, `${path}/${key}`))
+  }
+  return problems
 }
 
 const inFile = (shape: Shape) => (file: RawFile) => strangeKeys(file.data, shape, file.path)

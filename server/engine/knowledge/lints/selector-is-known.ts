@@ -1,42 +1,90 @@
-import { isObject } from '#engine/knowledge/expand-claims.ts'
 import { namesIn } from '#engine/knowledge/selector.ts'
-import type { Lint } from './lint.ts'
-import { objectsOf } from './walk.ts'
+import type { Problem, When } from '#engine/model/records.ts'
+import type { Lint, Vocabulary } from './lint.ts'
+import { fileOf } from './places.ts'
 
-const SINGLE = ['with', 'for']
-const MANY = ['any_of', 'with', 'without', 'between']
-
-function selectorsIn(object: Record<string, unknown>): string[] {
-  const found: string[] = []
-  for (const key of SINGLE) if (typeof object[key] === 'string') found.push(object[key])
-  for (const key of MANY) {
-    const value: unknown = object[key]
-    if (Array.isArray(value)) for (const item of value) if (typeof item === 'string') found.push(item)
-  }
-  return found
+interface Pointing {
+  with?: unknown
+  for?: unknown
+  any_of?: unknown
+  between?: unknown
+  when?: When
+  unless?: When
 }
 
-/** Guards against relations that point at nothing: a misspelt id would silently never match. */
-export const selectorIsKnown: Lint = (raw, { roles, classes, inventory }) => {
-  const ids = new Set(raw.ingredients.map(({ data }) => (isObject(data) ? String(data['id']) : '')))
-  const unknown = new Map<string, readonly string[]>() // the same few selectors stand in many records
-  const unknownIn = (selector: string): readonly string[] => {
-    const known = unknown.get(selector)
+/** Lists of a record that point at others, and their names in its file. */
+const LISTS = [
+  ['roles', 'roles'],
+  ['clashes', 'clashes'],
+  ['needs', 'needs'],
+  ['boostedBy', 'boosted_by'],
+  ['inactivatedBy', 'inactivated_by'],
+  ['standsFor', 'stands_in_for'],
+  ['notFor', 'does_not_stand_in_for'],
+] as const
+
+function addTexts(value: unknown, into: string[]): void {
+  if (typeof value === 'string') into.push(value)
+  else if (Array.isArray(value)) for (const item of value) if (typeof item === 'string') into.push(item)
+}
+
+function addCircumstances(when: When | undefined, into: string[]): void {
+  if (!when) return
+  addTexts(when.with, into)
+  addTexts(when.without, into)
+}
+
+/** Selectors of a statement and of the circumstances in which it holds. */
+function selectorsOf(one: Pointing): string[] {
+  const into: string[] = []
+  addTexts(one.with, into)
+  addTexts(one.for, into)
+  addTexts(one.any_of, into)
+  addTexts(one.between, into)
+  addCircumstances(one.when, into)
+  addCircumstances(one.unless, into)
+  return into
+}
+
+type Unknown = (selector: string) => readonly string[]
+
+/** Names in a selector that do not exist; the same few selectors stand in many records, so each is looked up once. */
+function lookUp({ roles, classes, ingredients, inventory }: Vocabulary): Unknown {
+  const memo = new Map<string, readonly string[]>()
+  return (selector) => {
+    const known = memo.get(selector)
     if (known) return known
     const named = namesIn(selector)
     const missing = [
       ...named.classes.filter((name) => !classes.has(name)),
       ...named.roles.filter((name) => !roles.has(name)),
-      ...named.ids.filter((name) => !ids.has(name) && !inventory.has(name)),
+      ...named.ids.filter((name) => !ingredients.has(name) && !inventory.has(name)),
     ]
-    unknown.set(selector, missing)
+    memo.set(selector, missing)
     return missing
   }
-  return [...raw.ingredients, raw.clashes].flatMap((file) =>
-    objectsOf(file).flatMap((found) =>
-      selectorsIn(found.object).flatMap((selector) =>
-        unknownIn(selector).map((name) => ({ path: found.path, message: `${name} in "${selector}" is not known` })),
-      ),
-    ),
-  )
+}
+
+function problemsOf(statements: readonly Pointing[], path: string, unknown: Unknown): Problem[] {
+  const problems: Problem[] = []
+  for (const [at, one] of statements.entries()) {
+    for (const selector of selectorsOf(one)) {
+      for (const name of unknown(selector))
+        problems.push({ path: `${path}/${at}`, message: `${name} in "${selector}" is not known` })
+    }
+  }
+  return problems
+}
+
+/** Guards against relations that point at nothing: a misspelt id would silently never match. */
+export const selectorIsKnown: Lint = (raw, vocabulary) => {
+  const unknown = lookUp(vocabulary)
+  const problems = problemsOf(vocabulary.clashes, `${raw.clashes.path}/clashes`, unknown)
+  for (const ingredient of vocabulary.ingredients.values()) {
+    for (const [list, written] of LISTS) {
+      if (ingredient[list].length > 0)
+        problems.push(...problemsOf(ingredient[list], `${fileOf(ingredient)}/${written}`, unknown))
+    }
+  }
+  return problems
 }

@@ -1,5 +1,5 @@
 import type { Lint } from './lint.ts'
-import { objectsOf, writtenFiles } from './walk.ts'
+import { problemsIn, writtenFiles } from './walk.ts'
 
 /** Words that stand for "no printed source"; they are shown to the reader as that. */
 export const UNPRINTED = new Set(['practice', 'memory', 'inv', 'derived'])
@@ -10,20 +10,11 @@ export const sourceIsListed: Lint = (raw, { sources }) => {
   // One id may itself name two pages ("a; b"); else each of the parts has to be listed.
   const listed = (id: string) => UNPRINTED.has(id) || sources.has(id)
   const known = (id: string) => listed(id) || id.split(/\s*;\s*/).every(listed)
-  const inRecords = writtenFiles(raw).flatMap((file) =>
-    objectsOf(file).flatMap((found) => {
-      const { source, access } = found.object
-      const problems = []
-      if (typeof source === 'string' && !known(source))
-        problems.push({
-          path: found.path,
-          message: `${source} is in no list of sources; add it there or correct the id`,
-        })
-      if (access !== undefined && !ACCESS.has(String(access)))
-        problems.push({ path: found.path, message: `access ${String(access)} is not a known word` })
-      return problems
-    }),
-  )
+  const inRecords = problemsIn(writtenFiles(raw), ({ source, access }, report) => {
+    if (typeof source === 'string' && !known(source))
+      report(`${source} is in no list of sources; add it there or correct the id`)
+    if (access !== undefined && !ACCESS.has(String(access))) report(`access ${String(access)} is not a known word`)
+  })
   const inTables = raw.tables.flatMap((table) =>
     table.rows.flatMap((row, index) =>
       row['source_id'] === undefined || known(row['source_id'])

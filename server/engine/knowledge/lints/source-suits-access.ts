@@ -23,5 +23,12 @@ function contradiction({ kind, source, access }: Provenance): string | undefined
  * Guards against marks that cannot be together: a page of practice that was read, a measurement that is common
  * practice. A measurement from memory may be; it never stops a formula (see `mayStop`) and is shown as remembered.
  */
-export const sourceSuitsAccess: Lint = (_raw, { ingredients }) =>
-  [...ingredients.values()].flatMap((ingredient) => faultsOfOrigin(ingredient, contradiction))
+export const sourceSuitsAccess: Lint = (_raw, { ingredients }) => {
+  const memo = new Map<string, string | undefined>() // a few hundred combinations stand in all the records
+  const fault = (provenance: Provenance): string | undefined => {
+    const key = `${provenance.kind} ${provenance.access} ${provenance.source}`
+    if (!memo.has(key)) memo.set(key, contradiction(provenance))
+    return memo.get(key)
+  }
+  return [...ingredients.values()].flatMap((ingredient) => faultsOfOrigin(ingredient, fault))
+}

@@ -1,4 +1,4 @@
-import type { Claim, Ingredient, Provenance } from '#engine/model/records.ts'
+import type { Ingredient, Problem, Provenance } from '#engine/model/records.ts'
 import { fileOf, placeOf } from './places.ts'
 
 const LISTS = [
@@ -11,17 +11,23 @@ const LISTS = [
   ['notFor', 'does_not_stand_in_for'],
 ] as const
 
-/** Asks of everything a record states what is wrong with its origin; the place is put together only for a fault. */
-export function faultsOfOrigin(ingredient: Ingredient, fault: (provenance: Provenance) => string | undefined) {
-  const problems: { path: string; message: string }[] = []
-  const ask = (provenance: Provenance, path: () => string): void => {
-    const message = fault(provenance)
-    if (message !== undefined) problems.push({ path: path(), message })
+type Fault = (provenance: Provenance) => string | undefined
+
+/** What is wrong with the origin of anything a record states; the place is put together only for a fault. */
+export function faultsOfOrigin(ingredient: Ingredient, fault: Fault): Problem[] {
+  const problems: Problem[] = []
+  for (const claims of ingredient.facts.values()) {
+    for (const claim of claims) {
+      const message = fault(claim)
+      if (message !== undefined) problems.push({ path: placeOf(ingredient, claim), message })
+    }
   }
-  const askClaim = (claim: Claim): void => ask(claim, () => placeOf(ingredient, claim))
-  for (const claims of ingredient.facts.values()) claims.forEach(askClaim)
   for (const [list, written] of LISTS) {
-    ingredient[list].forEach((one, at) => ask(one, () => `${fileOf(ingredient)}/${written}/${at}`))
+    for (let at = 0; at < ingredient[list].length; at++) {
+      const one = ingredient[list][at]
+      const message = one && fault(one)
+      if (message !== undefined) problems.push({ path: `${fileOf(ingredient)}/${written}/${at}`, message })
+    }
   }
   return problems
 }

@@ -1,5 +1,6 @@
 import { isObject } from '#engine/knowledge/expand-claims.ts'
 import type { RawData, RawFile } from '#engine/knowledge/raw.ts'
+import type { Problem } from '#engine/model/records.ts'
 
 export interface Found {
   /** file and path inside it, put together only where a fault is told */
@@ -23,7 +24,11 @@ class Place implements Found {
 
 function collect(value: unknown, above: Place | string, key: string, found: Place[]): void {
   if (Array.isArray(value)) {
-    value.forEach((item: unknown, at) => collect(item, above, key === '' ? String(at) : `${key}/${at}`, found))
+    for (let at = 0; at < value.length; at++) {
+      const item: unknown = value[at]
+      if (typeof item === 'object' && item !== null)
+        collect(item, above, key === '' ? String(at) : `${key}/${at}`, found)
+    }
   } else if (isObject(value)) {
     const place = new Place(value, above, key)
     found.push(place)
@@ -50,6 +55,26 @@ export function objectsOf(file: RawFile): readonly Found[] {
   const found = objectsIn(file.data, file.path)
   memo.set(file, found)
   return found
+}
+
+type Report = (message: string, key?: string) => void
+
+/** Faults of every object of some files; most objects have none, so nothing is made for them. */
+export function problemsIn(
+  files: readonly RawFile[],
+  visit: (object: Record<string, unknown>, report: Report) => void,
+): Problem[] {
+  const problems: Problem[] = []
+  let at: Found | undefined
+  const report: Report = (message, key) =>
+    problems.push({ path: key === undefined ? (at?.path ?? '') : `${at?.path}/${key}`, message })
+  for (const file of files) {
+    for (const found of objectsOf(file)) {
+      at = found
+      visit(found.object, report)
+    }
+  }
+  return problems
 }
 
 /** Files in which values and relations are written. */
