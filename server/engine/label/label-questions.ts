@@ -102,11 +102,14 @@ function sprayQuestion(context: FormulaContext): LabelQuestion[] {
   ]
 }
 
+const LEAST_LYE_PERCENT = 1
+
 /** Soap may be named by what went in or by what came out. */
 function soapQuestion({ lines }: FormulaContext): LabelQuestion[] {
   const lye = lines.filter(({ subject }) => subject.allRoles.has('lye'))
   const fats = lines.filter(({ subject }) => subject.classes.has('triglyceride'))
-  if (lye.length === 0 || fats.length === 0) return []
+  const lye_percent = lye.reduce((sum, { share_percent }) => sum + share_percent, 0)
+  if (fats.length === 0 || lye_percent < LEAST_LYE_PERCENT) return [] // a drop that sets a pH makes no soap
   return [
     {
       text: 'Do you name the soap by what went in (oils and lye, as here) or by what came out (sodium olivate, glycerin …)? Keep to one of the two',

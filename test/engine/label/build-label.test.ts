@@ -108,6 +108,10 @@ describe('questions', () => {
       expect(texts(makeFormula({ glycerin: 3 }))).toContain(words)
     }
   })
+  test('a drop of lye in a cream is no soap', () =>
+    expect(texts(makeFormula({ 'olea-europaea-fruit-oil': 20, 'sodium-hydroxide': 0.1 }))).not.toContain(
+      'name the soap',
+    ))
   test('soap asks by what it is named', () =>
     expect(
       texts(makeFormula({ 'olea-europaea-fruit-oil': 60, 'sodium-hydroxide': 8 }, { product: 'rinse-off' })),
