@@ -14,7 +14,10 @@ export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Ben
   useEffect(() => {
     const take = () => {
       const { hash } = window.location
-      if (hash === own.current) return
+      if (hash === own.current) {
+        ready.current = true
+        return
+      }
       void fromFragment(hash).then((linked) => {
         ready.current = true
         own.current = hash
