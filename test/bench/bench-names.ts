@@ -11,7 +11,7 @@ import type { Row, Section } from './section.ts'
 const QUERIES = 2000
 const ROUNDS = 3
 /** Comparing every name takes a tenth of a second. */
-const QUERIES_FOR_SLOW = 120
+const QUERIES_FOR_SLOW = 60
 
 interface Engine {
   name: string

@@ -4,9 +4,11 @@
  */
 import { fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
+import { benchCalculations } from './bench-calculations.ts'
 import { benchCold } from './bench-cold.ts'
 import { benchNames } from './bench-names.ts'
 import { benchRoles } from './bench-roles.ts'
+import { benchSwaps } from './bench-swaps.ts'
 import { sectionText } from './section.ts'
 import type { Section } from './section.ts'
 
@@ -14,6 +16,8 @@ const PARTS: Record<string, () => Section | Promise<Section>> = {
   cold: benchCold,
   names: benchNames,
   roles: benchRoles,
+  swaps: benchSwaps,
+  calculations: benchCalculations,
 }
 
 /** Runs one part in a child and waits for what it found. */

@@ -36,6 +36,12 @@ export function passes(row: Row, result: ResolveResult, same: Same): boolean {
   return askIsRight && result.status === 'ask' && expected.some((one) => offered.has(one))
 }
 
+/** Whether a reply is a question with the right one among its choices. */
+export function asksRight(row: Row, result: ResolveResult, same: Same): boolean {
+  const offered = new Set(result.choices.map((choice) => sorted(choice.ingredient)))
+  return result.status === 'ask' && answers(row['expected']).some((inci) => offered.has(same(inci)))
+}
+
 /** Whether a substance that must never be picked silently was picked. */
 export const pickedDanger = (row: Row, result: ResolveResult, same: Same): boolean =>
   result.ingredient !== null && noted(row, 'danger').map(same).includes(sorted(result.ingredient))
