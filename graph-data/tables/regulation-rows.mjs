@@ -28,7 +28,7 @@ const without = (row) => Object.fromEntries(Object.entries(row).filter(([, value
 const provenance = ({ source_id, locator, access, applies_from, older_stock_available_until, legal_act }) => ({
   applies_from, older_stock_until: older_stock_available_until,
   legal_act: legal_act.startsWith('(') ? legal_act : undefined, source: source_id.split('; ')[0],
-  also: source_id.split('; ')[1], locator, access,
+  also: source_id.split('; ')[1], locator: locator || 'not opened', access,
 })
 
 const limitOf = (fact) => {

@@ -163,12 +163,6 @@ export const EXCUSED: readonly Excuse[] = [
       'One name for wax grades, which melt into oils, and beads, which do not; the record takes the careful word.',
   },
   {
-    lint: 'printed-source-has-place',
-    at: limit('us-cir-bak', 'us-cir-ipbc', 'us-cir-ipbc-bans', 'us-cir-kojic', 'us-cir-salicylic', 'us-cir-sls'),
-    reason:
-      'Panel conclusions from memory: no report was opened, so there is no page to name; they warn and never stop.',
-  },
-  {
     lint: 'source-is-used',
     at: ['sources/formulation.tsv', 'sources/ph.tsv', 'sources/preservation.tsv'],
     reason:
