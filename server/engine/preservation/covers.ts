@@ -28,7 +28,9 @@ const spectrumOf = ({ subject }: Work) => usedClaim(subject, 'spectrum')?.spectr
 
 /** Levels of the only agents at work are known and even the most that may be free does not reach any of them. */
 function belowAllLevels(work: readonly Work[], group: Group, context: FormulaContext): boolean {
-  const working = work.filter((one) => (STRENGTH[spectrumOf(one)?.[group] ?? 'none'] ?? 0) > 0)
+  const working = work.filter(
+    (one) => one.joinedFrom.length === 0 && (STRENGTH[spectrumOf(one)?.[group] ?? 'none'] ?? 0) > 0,
+  )
   if (working.length === 0) return false
   let reached = 0
   for (const { substances } of working) {

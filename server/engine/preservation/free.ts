@@ -63,18 +63,16 @@ function cap_percent({ form, ph, solubility_percent }: Surroundings): number {
 const freeOf = (total_percent: number, cap: number, { undissociated, ion }: Split): number =>
   Math.min(cap, total_percent * (undissociated + ion))
 
-function acidOf(total_percent: number, cap: number, { undissociated, ion }: Split): number {
-  const dissolved = total_percent * (undissociated + ion)
-  return total_percent * undissociated * (dissolved > cap ? cap / dissolved : 1)
-}
-
 /** Least and most undissociated acid over the constants; null without an acid or a pH. */
-function undissociatedSpan(total_percent: number, cap: number, k: Span, here: Surroundings): Span | null {
-  const { form, oil_to_water: phi, micelles, ph } = here
+function undissociatedSpan(total_percent: number, k: Span, here: Surroundings): Span | null {
+  const { form, oil_to_water: phi, micelles, ph, solubility_percent: cap = Infinity } = here
   if (!form || ph === null) return null
   const least = splitOf(k.max, micelles.least, ionsOf(here, form.pka.min, ACID_END), phi)
   const most = splitOf(k.min, micelles.least, ionsOf(here, form.pka.max, ACID_END), phi)
-  return { min: micelles.open ? 0 : acidOf(total_percent, cap, least), max: acidOf(total_percent, cap, most) }
+  return {
+    min: micelles.open ? 0 : Math.min(cap, total_percent * least.undissociated),
+    max: Math.min(cap, total_percent * most.undissociated),
+  }
 }
 
 const NO_RATIO: Span = { min: 0, max: 0 }
@@ -102,7 +100,7 @@ export function freeIn(total_percent: number, here: Surroundings): Free | null {
       min: micelles.open ? 0 : freeOf(total_percent, cap, least),
       max: freeOf(total_percent, cap, most),
     },
-    undissociated_percent: undissociatedSpan(total_percent, cap, k, here),
+    undissociated_percent: undissociatedSpan(total_percent, k, here),
     taken: {
       oil: 100 * mid.oil * left,
       micelles: 100 * mid.micelles * left,

@@ -7,7 +7,7 @@ import { likeLotions } from './lotions.ts'
 import { GROUPS } from './tables.ts'
 import type { Group } from './tables.ts'
 import { ENOUGH_DOSE, hurdleWithoutPreservative } from './too-little.ts'
-import { hangsOnPh } from './window.ts'
+import { hangsOnPh, windowPosition } from './window.ts'
 import { agentsHere, preservingDose, preservingWork } from './work.ts'
 import type { Work } from './work.ts'
 
@@ -44,16 +44,20 @@ const passedTest = (context: FormulaContext): boolean =>
   )
 
 /**
- * Cover by organism group in words. A test in one like lotion speaks against "open" and is not enough for "covered". Without water there is nothing to cover. A group that is not surely covered is not
- * known while an agent is without figures, or while the pH that decides is not known.
+ * Cover by organism group in words. Where a hurdle does the work and no agent is there, no group is said to be covered;
+ * without water there is nothing to cover. A test in one like lotion speaks against "open" and is not enough for
+ * "covered". A group that is not surely covered is not known while an agent is without figures, or while the pH that
+ * decides is not known.
  */
 export function coverWords(context: FormulaContext): Record<Group, Cover> {
   const [least, most] = [coverAt.least(context), coverAt.most(context)]
   const unknown = unknownAgents(context).length > 0
   const waiting = waitingForPh(context).length > 0
   const passed = passedTest(context)
+  const hurdle = hurdleWithoutPreservative(context) !== null
   const word = (group: Group): Cover => {
     if (hasNoWater(context)) return 'not-known'
+    if (hurdle && !least) return 'not-known'
     if (!least || !most) return preservingWork(context).length === 0 && !unknown ? 'open' : 'not-known'
     const found = coverWord(least[group], most[group])
     const here = found === 'open' && passed ? 'weak' : found
@@ -74,6 +78,12 @@ function failedTest(context: FormulaContext): boolean {
   )
 }
 
+/** No agent stands in its window: what the slopes leave is no preservation to count on. */
+function allOutside(context: FormulaContext): boolean {
+  const agents = agentsHere(context)
+  return agents.length > 0 && agents.every(({ subject }) => windowPosition(subject, context.ph) === 'outside')
+}
+
 /** So many open groups are no gap but no preservation. */
 const TOO_MANY_OPEN = 2
 
@@ -89,7 +99,7 @@ export function verdictOf(context: FormulaContext): PreservationVerdict {
   const words = GROUPS.map((group) => covers[group])
   const [sure, most] = [preservingDose(work, 'least'), preservingDose(work)]
   if (most < ENOUGH_DOSE && !passedTest(context)) return undecided ? 'not-known' : 'fails'
-  if (failedTest(context)) return 'fails'
+  if (failedTest(context) || allOutside(context)) return 'fails'
   if (words.includes('not-known')) return 'not-known'
   if (words.filter((word) => word === 'open').length >= TOO_MANY_OPEN) return 'fails'
   if (words.every((word) => word === 'covered') && sure >= ENOUGH_DOSE) return 'plausible'
