@@ -108,7 +108,7 @@ export function lawHit({ entry, row, text, withBrought = false }: Said): Omit<Hi
   return {
     about: aboutOf(entry, withBrought),
     message: `${namesOf(entry, withBrought)}: ${text}. ${where}; no legal advice`,
-    because: [because(`${where}, ${row.locator}`), because(counted)],
+    because: [because([where, row.locator].filter(Boolean).join(', ')), because(counted)],
     sources: row.source.split(/\s*;\s*/),
   }
 }
