@@ -45,6 +45,11 @@ export const matches = (selector: string, subject: Selectable): boolean =>
 
 /** Class, role and ingredient names that a selector mentions, for the lint that looks them up. */
 export function namesIn(selector: string): { classes: string[]; roles: string[]; ids: string[] } {
-  const names = (kind: Term['kind']) => termsOf(selector).flatMap((term) => (term.kind === kind ? [term.name] : []))
-  return { classes: names('class'), roles: names('role'), ids: names('id') }
+  const named = { classes: [] as string[], roles: [] as string[], ids: [] as string[] }
+  for (const { kind, name } of termsOf(selector)) {
+    if (kind === 'class') named.classes.push(name)
+    else if (kind === 'role') named.roles.push(name)
+    else named.ids.push(name)
+  }
+  return named
 }
