@@ -4,6 +4,8 @@ import { fromFragment, toFragment } from './recipe-link.ts'
 
 const WHILE_TYPING_MS = 400
 
+const isOwn = (state: unknown): boolean => typeof state === 'object' && state !== null && 'ownRecipe' in state
+
 /**
  * Keeps the recipe in the address, so that a copied link carries it, and takes in the recipe of a link that is opened.
  * The bench before it is one undo away.
@@ -14,8 +16,10 @@ export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Ben
   useEffect(() => {
     const take = () => {
       const { hash } = window.location
-      if (hash === own.current) {
+      // An address that this page wrote itself may lag behind the kept bench by a moment: after a reload the bench counts.
+      if (hash === own.current || isOwn(window.history.state)) {
         ready.current = true
+        own.current = hash
         return
       }
       void fromFragment(hash).then((linked) => {
@@ -37,7 +41,7 @@ export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Ben
         if (isOld || fragment === null || pathname !== page || fragment === hash) return
         if (!ready.current && hash !== '') return
         own.current = fragment
-        window.history.replaceState(window.history.state, '', `${page}${fragment}`)
+        window.history.replaceState({ ownRecipe: true }, '', `${page}${fragment}`)
       })
     }, WHILE_TYPING_MS)
     return () => {

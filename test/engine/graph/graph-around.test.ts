@@ -38,7 +38,7 @@ describe('pages of a neighbourhood', () => {
   test('begin in the middle, then words, then what is on every shelf', () => {
     expect(pages[0]!.nodes[0]!.id).toBe('glycerin')
     const kinds = part({ around: 'glycerin' }).nodes.map(({ kind }) => kind)
-    const order = ['ingredient', 'role', 'class', 'limit', 'ingredient']
+    const order = ['ingredient', 'role', 'class', 'limit', 'ingredient'] as const
     const runs = kinds.filter((kind, n) => kind !== kinds[n - 1])
     expect(order.filter((kind) => runs.includes(kind))).toEqual([...runs])
   })
