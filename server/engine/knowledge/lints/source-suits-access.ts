@@ -24,11 +24,14 @@ function contradiction({ kind, source, access }: Provenance): string | undefined
  * practice. A measurement from memory may be; it never stops a formula (see `mayStop`) and is shown as remembered.
  */
 export const sourceSuitsAccess: Lint = (_raw, { ingredients }) => {
-  const memo = new Map<string, string | undefined>() // a few hundred combinations stand in all the records
-  const fault = (provenance: Provenance): string | undefined => {
-    const key = `${provenance.kind} ${provenance.access} ${provenance.source}`
-    if (!memo.has(key)) memo.set(key, contradiction(provenance))
-    return memo.get(key)
+  const judged = new Map<string, Map<string, string | undefined>>() // few combinations stand in all the records
+  function fault(provenance: Provenance): string | undefined {
+    const { source, kind, access } = provenance
+    const ofSource = judged.get(source) ?? new Map<string, string | undefined>()
+    judged.set(source, ofSource)
+    const marks = kind + access
+    if (!ofSource.has(marks)) ofSource.set(marks, contradiction(provenance))
+    return ofSource.get(marks)
   }
   return [...ingredients.values()].flatMap((ingredient) => faultsOfOrigin(ingredient, fault))
 }

@@ -1,4 +1,4 @@
-import type { Claim, PropertySpec } from '#engine/model/records.ts'
+import type { Claim, Problem, PropertySpec } from '#engine/model/records.ts'
 import { rangeOfClaim } from './facts.ts'
 import type { Lint } from './lint.ts'
 import { placeOf } from './places.ts'
@@ -18,14 +18,17 @@ function fault(claim: Claim, spec: PropertySpec): string | undefined {
 }
 
 /** Guards against a value in another unit or form than its property has: it would be compared with what it is not. */
-export const valueSuitsProperty: Lint = (_raw, { ingredients, properties }) =>
-  [...ingredients.values()].flatMap((ingredient) =>
-    [...ingredient.facts].flatMap(([property, claims]) => {
+export const valueSuitsProperty: Lint = (_raw, { ingredients, properties }) => {
+  const problems: Problem[] = []
+  for (const ingredient of ingredients.values()) {
+    for (const [property, claims] of ingredient.facts) {
       const spec = properties.get(property)
-      if (!spec) return [] // tables keep what no rule reads under names of their own
-      return claims.flatMap((claim) => {
+      if (!spec) continue // tables keep what no rule reads under names of their own
+      for (const claim of claims) {
         const message = fault(claim, spec)
-        return message === undefined ? [] : [{ path: placeOf(ingredient, claim), message }]
-      })
-    }),
-  )
+        if (message !== undefined) problems.push({ path: placeOf(ingredient, claim), message })
+      }
+    }
+  }
+  return problems
+}

@@ -2,46 +2,55 @@ import { isObject } from '#engine/knowledge/expand-claims.ts'
 import type { Problem, PropertySpec } from '#engine/model/records.ts'
 import type { Lint, Vocabulary } from './lint.ts'
 
-const SHORTHANDS = ['phase', 'solubility', 'form', 'usual']
+type Loose = Record<string, unknown>
 
-function wordProblems(spec: PropertySpec, value: unknown, path: string): Problem[] {
-  if (spec.kind !== 'one-of' && spec.kind !== 'spectrum') return []
+const SHORTHANDS = ['phase', 'solubility', 'form', 'usual']
+const GROUPS = ['gramPositive', 'gramNegative', 'yeast', 'mould']
+
+/** Words that a claim uses; the first of several decides, the others are only shown. */
+function wordsOf(spec: PropertySpec, value: unknown): unknown[] {
   const first: unknown = Array.isArray(value) ? value[0] : value
-  const words =
-    spec.kind === 'spectrum'
-      ? ['gramPositive', 'gramNegative', 'yeast', 'mould'].flatMap((key) =>
-          isObject(first) && first[key] !== undefined ? [first[key]] : [],
-        )
-      : [isObject(first) ? (first['is'] ?? first['value']) : first]
-  return words
-    .filter((word) => !spec.words.includes(String(word)))
-    .map((word) => ({ path, message: `${String(word)} is not one of ${spec.words.join(', ')}` }))
+  if (spec.kind === 'one-of') return [isObject(first) ? (first['is'] ?? first['value']) : first]
+  if (spec.kind !== 'spectrum' || !isObject(first)) return []
+  return GROUPS.map((key) => first[key]).filter((word) => word !== undefined)
 }
 
-function recordProblems(data: Record<string, unknown>, path: string, vocabulary: Vocabulary): Problem[] {
-  const classes = Array.isArray(data['classes']) ? data['classes'].map(String) : []
-  const roles = Array.isArray(data['roles']) ? data['roles'].filter(isObject).map((role) => String(role['role'])) : []
-  const facts = isObject(data['facts']) ? data['facts'] : {}
-  const written = {
-    ...Object.fromEntries(SHORTHANDS.filter((key) => data[key] !== undefined).map((key) => [key, data[key]])),
-    ...facts,
-  }
-  return [
-    ...classes
-      .filter((id) => !vocabulary.classes.has(id))
-      .map((id) => ({ path: `${path}/classes`, message: `class ${id} is not known` })),
-    ...roles
-      .filter((id) => !vocabulary.roles.has(id))
-      .map((id) => ({ path: `${path}/roles`, message: `role ${id} is not known` })),
-    ...(roles.length === 0 ? [{ path: `${path}/roles`, message: 'a record needs at least one role' }] : []),
-    ...Object.entries(written).flatMap(([property, value]) => {
-      const spec = vocabulary.properties.get(property)
-      if (!spec) return [{ path: `${path}/facts/${property}`, message: `property ${property} is not known` }]
-      return wordProblems(spec, value, `${path}/facts/${property}`)
-    }),
-  ]
+function factProblems(property: string, value: unknown, path: string, { properties }: Vocabulary): Problem[] {
+  const spec = properties.get(property)
+  if (!spec) return [{ path: `${path}/facts/${property}`, message: `property ${property} is not known` }]
+  return wordsOf(spec, value)
+    .filter((word) => !spec.words.includes(String(word)))
+    .map((word) => ({
+      path: `${path}/facts/${property}`,
+      message: `${String(word)} is not one of ${spec.words.join(', ')}`,
+    }))
+}
+
+function classProblems(data: Loose, path: string, { classes }: Vocabulary): Problem[] {
+  const own = Array.isArray(data['classes']) ? data['classes'] : []
+  return own
+    .filter((id) => !classes.has(String(id)))
+    .map((id) => ({ path: `${path}/classes`, message: `class ${String(id)} is not known` }))
+}
+
+function roleProblems(data: Loose, path: string, { roles }: Vocabulary): Problem[] {
+  const own = Array.isArray(data['roles']) ? data['roles'].filter(isObject) : []
+  if (own.length === 0) return [{ path: `${path}/roles`, message: 'a record needs at least one role' }]
+  return own
+    .filter(({ role }) => !roles.has(String(role)))
+    .map(({ role }) => ({ path: `${path}/roles`, message: `role ${String(role)} is not known` }))
 }
 
 /** Guards against words outside the vocabularies: a misspelt class or role would silently mean nothing. */
-export const wordIsKnown: Lint = (raw, vocabulary) =>
-  raw.ingredients.flatMap(({ path, data }) => (isObject(data) ? recordProblems(data, path, vocabulary) : []))
+export const wordIsKnown: Lint = (raw, vocabulary) => {
+  const problems: Problem[] = []
+  for (const { path, data } of raw.ingredients) {
+    if (!isObject(data)) continue
+    problems.push(...classProblems(data, path, vocabulary), ...roleProblems(data, path, vocabulary))
+    for (const property of SHORTHANDS)
+      if (data[property] !== undefined) problems.push(...factProblems(property, data[property], path, vocabulary))
+    const facts = isObject(data['facts']) ? data['facts'] : {}
+    for (const property in facts) problems.push(...factProblems(property, facts[property], path, vocabulary))
+  }
+  return problems
+}
