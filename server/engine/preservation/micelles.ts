@@ -34,6 +34,15 @@ const staysInWater = (agent: Subject, world: World): boolean => {
   return octanol !== undefined && octanol.log_p < 0
 }
 
+/** From this load on losses were seen [% of the formula in the one study that tried levels]. */
+const FELT_PERCENT = 2.5
+/** A loss of which the level was not printed counts from the lowest level at which one was seen. */
+function wasTested({ outcome, level }: BindingRow, percent: number): boolean {
+  if (outcome === null || !inside(percent, level)) return false
+  const loss = outcome === 'lost' || outcome === 'partly lost'
+  return !loss || level.min !== undefined || percent >= FELT_PERCENT
+}
+
 interface Pair {
   rows: readonly BindingRow[]
   constant: BindingRow | undefined
@@ -69,7 +78,7 @@ function pairOf(agent: Subject, surfactant: Subject, world: World): Pair {
 
 function takerOf(agent: Subject, { subject, percent }: InPhase, world: World): Taker {
   const { rows, constant, k, stated } = pairOf(agent, subject, world)
-  const tested = rows.filter(({ outcome, level }) => outcome !== null && inside(percent, level))
+  const tested = rows.filter((row) => wasTested(row, percent))
   const outcome = WORST.find((word) => tested.some((row) => row.outcome === word))
   return {
     surfactant: subject,
@@ -98,8 +107,6 @@ export function totalToFreeOf(takers: readonly Taker[]): { least: number; open: 
   return { least, open: takers.some(({ total_to_free, outcome }) => total_to_free === undefined && outcome !== 'kept') }
 }
 
-/** From this load on losses were seen [% of the formula in the one study that tried levels]. */
-const FELT_PERCENT = 2.5
 const PARTLY = 0.5
 
 /**

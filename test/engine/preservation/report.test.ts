@@ -4,7 +4,7 @@ import { preservationOf } from '#engine/index.ts'
 import type { Formula, Line } from '#engine/model/formula.ts'
 import type { Agent, PreservationReport } from '#engine/model/preservation.ts'
 import { FORMULAS } from '../../formulas/read-formulas.ts'
-import { makeFormula, realWorld } from '../../helpers.ts'
+import { findingsOf, makeFormula, realWorld } from '../../helpers.ts'
 
 const world = realWorld()
 const ask = (formula: Formula): PreservationReport => preservationOf(world, formula)
@@ -288,4 +288,24 @@ test('an answer takes less than five milliseconds of work', () => {
     return (user + system) / 1000
   }).sort((a, b) => a - b)
   expect(took[30]).toBeLessThan(5)
+})
+
+describe('the rules', () => {
+  const inactivated = (shares: Record<string, number>) => findingsOf('inactivated', makeFormula(shares))
+
+  test('say in numbers what micelles take, and warn where it is most of an agent', () => {
+    const [finding] = inactivated({ 'polysorbate-80': 5, methylparaben: 0.2 })
+    expect(finding).toMatchObject({ severity: 'warn', about: ['methylparaben', 'polysorbate-80'] })
+    // R = 1 + 0.71 · 5 / 0.998 (all of the formula is water phase): 78 % bound.
+    expect(finding!.message).toMatch(/about 78 % of the methylparaben sits in its micelles/)
+  })
+
+  test('leave it at a note where less than half is taken', () =>
+    expect(inactivated({ 'polysorbate-80': 0.8, methylparaben: 0.2 })[0]?.severity).toBe('note'))
+
+  test('leave it at a note where a test found the agent less affected', () =>
+    expect(inactivated({ 'polysorbate-80': 5, phenoxyethanol: 0.9 })[0]).toMatchObject({
+      severity: 'note',
+      message: expect.stringMatching(/less affected/),
+    }))
 })
