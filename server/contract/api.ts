@@ -3,9 +3,9 @@ import type { BatchAsk, BatchReply } from './batch.ts'
 import type { CalculateReply, CalculationsReply } from './calculate.ts'
 import type { CheckBody, CheckReply } from './check.ts'
 import type { ErrorReply } from './error.ts'
-import type { GraphReply } from './graph.ts'
+import type { GraphQuery, GraphReply } from './graph.ts'
 import type { HealthReply } from './health.ts'
-import type { IngredientReply, IngredientsReply } from './ingredients.ts'
+import type { IngredientReply, IngredientsQuery, IngredientsReply } from './ingredients.ts'
 import type { PreservationBody, PreservationReply } from './preservation.ts'
 import type { PhAdjustBody, PhAdjustReply, PhWindowBody, PhWindowReply } from './ph.ts'
 import type { AnswerBody, AnswerReply, ItemsBody, ItemsReply } from './learn.ts'
@@ -20,7 +20,7 @@ import type { SwapsReply } from '#engine/model/swap.ts'
 export interface Api {
   'GET /api/health': { reply: HealthReply }
   'POST /api/resolve': { body: Static<typeof ResolveBody>; reply: Static<typeof ResolveReply> }
-  'GET /api/ingredients': { reply: Static<typeof IngredientsReply> }
+  'GET /api/ingredients': { reply: Static<typeof IngredientsReply>; query: Static<typeof IngredientsQuery> }
   'GET /api/ingredients/:id': { reply: IngredientReply }
   'GET /api/ingredients/:id/stand-ins': {
     reply: SwapsReply
@@ -28,7 +28,7 @@ export interface Api {
   }
   'GET /api/roles': { reply: Static<typeof RolesReply> }
   'GET /api/roles/:id': { reply: RoleReply }
-  'GET /api/graph': { reply: GraphReply }
+  'GET /api/graph': { reply: GraphReply; query: Static<typeof GraphQuery> }
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
   'POST /api/preservation': { body: Static<typeof PreservationBody>; reply: PreservationReply }
   'POST /api/learn/items': { body: Static<typeof ItemsBody>; reply: Static<typeof ItemsReply> }

@@ -78,7 +78,10 @@ const placeOf = (world: World, id: string): string => `${world.knowledge.ingredi
 
 /** What carries the words; where nothing does, what is written or sounds nearly so, the likest first. */
 function candidates(world: World, text: string): Ingredient[] {
-  const named = idsNamed(world, text).sort((a, b) => (placeOf(world, a) < placeOf(world, b) ? -1 : 1))
+  const named = idsNamed(world, text)
+    .map((id) => ({ id, place: placeOf(world, id) }))
+    .sort((a, b) => (a.place < b.place ? -1 : 1))
+    .map(({ id }) => id)
   const ids = named.length > 0 ? named : searchNames(world.knowledge, text, MOST_NEAR).map(({ id }) => id)
   return ids.flatMap((id) => ingredientOf(world, id) ?? [])
 }
@@ -100,11 +103,11 @@ function finderFor(world: World, { text = '', beside }: IngredientQuery): Finder
       screenOf(world)
         .find(question)
         .flatMap((n) => world.subjects[n] ?? [])
-  const all = candidates(world, text).map((ingredient) => {
-    const subject = beside ? world.find(ingredient.id) : null
-    return { ingredient, entry: entryOf(world, ingredient, subject) }
-  })
-  return (question) => all.flatMap(({ ingredient, entry }) => (fits(entry, question) ? [ingredient] : []))
+  const all = candidates(world, text)
+  const isFree = ({ all: lists = [], none = [], within = [] }: ScreenQuestion): boolean =>
+    lists.length + none.length + within.length === 0
+  const entryFor = (ingredient: Ingredient) => entryOf(world, ingredient, beside ? world.find(ingredient.id) : null)
+  return (question) => (isFree(question) ? all : all.filter((ingredient) => fits(entryFor(ingredient), question)))
 }
 
 /** Where a page begins behind an id, which need not be among those found. */
