@@ -33,6 +33,8 @@ const gradeOf = ({ conditions }: Claim): string => /^grade [^;]+/.exec(condition
 /** Words are compared only where the vocabulary fixes them: free text of two sources always differs. */
 function disagree(a: Claim, b: Claim, spec: PropertySpec | undefined): boolean {
   if (!sameGrade(a, b)) return false
+  // What no rule reads is kept with its circumstances: two organisms or two steps of an acid are no disagreement.
+  if (!spec && a.conditions !== b.conditions) return false
   return apart(a, b) || otherSpectrum(a, b) || (spec?.kind === 'one-of' && otherWord(a, b))
 }
 

@@ -45,6 +45,17 @@ describe('where claims disagree, a reader is told', () => {
     ])
   })
 
+  test('that a figure of other circumstances, which no rule reads, is no disagreement', () => {
+    const rows = [
+      { property: 'inhibitory_level', min: '0.1', max: '0.1', access: 'read', conditions: 'mould' },
+      { property: 'inhibitory_level', min: '0.5', max: '0.5', access: 'read', conditions: 'yeast' },
+    ]
+    expect(describeWith({}, ...rows).contested).toEqual([])
+    expect(describeWith({}, ...rows.map((row) => ({ ...row, conditions: 'mould' }))).contested).toEqual([
+      'inhibitory_level',
+    ])
+  })
+
   test('that another grade is no disagreement', () => {
     const rows = [
       { min: '2', max: '3', access: 'read', conditions: 'grade high oleic' },
