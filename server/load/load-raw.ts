@@ -54,7 +54,10 @@ class Files {
   }
 }
 
-const list = (text: string | undefined): string[] => (text ? text.split(/\s*;\s*/).filter((part) => part !== '') : [])
+function list(text: string | undefined): string[] {
+  if (!text) return []
+  return text.includes(';') ? text.split(/\s*;\s*/).filter((part) => part !== '') : [text]
+}
 
 const INVENTORY = 'tables/inventory.tsv.gz'
 
@@ -66,7 +69,15 @@ const inventoryOf = (rows: readonly Row[]): InventoryRow[] =>
     functions: list(row['functions']),
   }))
 
-const SINGLE = ['roles.yaml', 'classes.yaml', 'properties.yaml', 'clashes.yaml', 'relations.yaml', 'names.yaml', 'terms.yaml']
+const SINGLE = [
+  'roles.yaml',
+  'classes.yaml',
+  'properties.yaml',
+  'clashes.yaml',
+  'relations.yaml',
+  'names.yaml',
+  'terms.yaml',
+]
 
 /** Reads all of graph-data. @param root folder of the data */
 export function loadRaw(root: string): RawData {

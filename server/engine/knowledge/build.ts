@@ -17,9 +17,11 @@ import type { Knowledge } from './knowledge.ts'
 import { lintRawRecords } from './lints/index.ts'
 import type { Vocabulary } from './lints/lint.ts'
 import { buildNameIndex } from './name-index.ts'
+import type { NameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
 import { tableClaims } from './table-claims.ts'
 import { expandWords } from './word-data.ts'
+import type { WordData } from './word-data.ts'
 
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
@@ -99,16 +101,22 @@ function aliasesOf(ingredients: readonly Ingredient[], inventoryIds: ReadonlySet
   return aliases
 }
 
-/** Looks for faults when first asked, and lets the raw files go then: a question to the graph needs neither. */
-function faultsOf(raw: RawData, known: Vocabulary): () => readonly Problem[] {
-  let left: RawData | null = raw
-  let found: readonly Problem[] = []
+/** Makes a thing when it is first asked for and keeps it; what it was made of is let go then. */
+function later<T>(make: () => T): () => T {
+  let state: { make: () => T } | { value: T } = { make }
   return () => {
-    if (left) found = lintRawRecords(left, known)
-    left = null
-    return found
+    if ('make' in state) state = { value: state.make() }
+    return state.value
   }
 }
+
+/** Faults are looked for when asked about: a question to the graph needs neither them nor the raw files. */
+const faultsOf = (raw: RawData, known: Vocabulary): (() => readonly Problem[]) =>
+  later(() => lintRawRecords(raw, known))
+
+/** Names are put in order when the first is looked up: the graph is asked by ids. */
+const namesOf = (known: Vocabulary, words: WordData): (() => NameIndex) =>
+  later(() => buildNameIndex(known.ingredients.values(), known.inventory.values(), known.aliases, words.names))
 
 /** Reads raw files into the engine's knowledge. Faults do not throw: they stand in `problems`, with file and path. */
 export function buildKnowledge(raw: RawData): Knowledge {
@@ -149,11 +157,14 @@ export function buildKnowledge(raw: RawData): Knowledge {
     terms: expandTerms(raw.terms),
   }
   const faults = faultsOf(raw, known)
+  const names = namesOf(known, words)
   return {
     version: raw.version,
     ...known,
-    names: buildNameIndex(ingredients, inventory.values(), aliases, words.names),
     words,
+    get names() {
+      return names()
+    },
     get problems() {
       return faults()
     },

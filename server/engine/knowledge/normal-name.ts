@@ -32,15 +32,18 @@ const plainLetters = (text: string): string =>
 
 /** Most names hold none of the letters that need a closer look; there are many names. */
 const BEYOND_ASCII = /[^\0-\x7f]/
+const IS_NORMAL = /^[a-z0-9%+]+(?: [a-z0-9%+]+)*$/
 const TWO_SPELLINGS = /sulph|aluminium|hydrolys|ised|colour|odour|fibre/
 
 /** Normal form: lower case, accents off, marks and spaces folded to one space, one spelling for two. */
 export function normalName(text: string): string {
   const lower = BEYOND_ASCII.test(text) ? plainLetters(text) : text.toLowerCase()
-  const plain = lower
-    .replace(/['’`´]/g, '')
-    .replace(/[^a-z0-9%+]+/g, ' ')
-    .trim()
+  const plain = IS_NORMAL.test(lower)
+    ? lower
+    : lower
+        .replace(/['’`´]/g, '')
+        .replace(/[^a-z0-9%+]+/g, ' ')
+        .trim()
   return TWO_SPELLINGS.test(plain) ? spelling(plain) : plain
 }
 
