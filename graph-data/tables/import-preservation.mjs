@@ -160,10 +160,20 @@ function partitionRow(row) {
   }
 }
 
+/** Molar masses [g/mol] of the table of constants, by name. */
+const MASSES = new Map(
+  readFileSync(join(here, 'physical-constants.tsv'), 'utf8')
+    .split('\n')
+    .map((line) => line.split('\t'))
+    .filter(([, property]) => property === 'molar_mass')
+    .map(([inci, , min]) => [inci, Number(min)]),
+)
 
+/** The record's own figure where it states one, else that of the table. */
 function molarMass(id) {
-  const { facts } = parse(readFileSync(join(here, `../ingredients/${id}.yaml`), 'utf8'))
-  const mass = facts.molar_mass
+  const { inci, facts } = parse(readFileSync(join(here, `../ingredients/${id}.yaml`), 'utf8'))
+  const mass = facts.molar_mass ?? MASSES.get(inci)
+  if (mass === undefined) throw new Error(`${id}: no molar mass on record`)
   return typeof mass === 'number' ? mass : mass.value
 }
 

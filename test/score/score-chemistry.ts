@@ -8,9 +8,10 @@ import type { Example } from './chemistry/example.ts'
 import { examples as hlb } from './chemistry/hlb.ts'
 import { examples as oils } from './chemistry/oils.ts'
 import { examples as ph } from './chemistry/ph.ts'
+import { examples as preservation } from './chemistry/preservation.ts'
 import { examples as surfactants } from './chemistry/surfactants.ts'
 
-const LISTS: readonly (() => Example[])[] = [hlb, emulsions, oils, surfactants, ph]
+const LISTS: readonly (() => Example[])[] = [hlb, emulsions, oils, surfactants, ph, preservation]
 
 const all = LISTS.flatMap((list) => list())
 const counted = all.filter(({ flagged }) => !flagged)
