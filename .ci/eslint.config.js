@@ -24,8 +24,9 @@ const LAYERS = [
 const AREAS = [
   ['server/engine', ['#engine/', 'graphology', 'graphology-gexf', 'graphology-traversal', 'graphology-types', 'typebox']],
   ['server/contract', ['#contract/', '#engine/model/', 'typebox']],
+  ['server/answers', ['#answers/', '#contract/', '#engine/index.ts', 'typebox']],
   ['server/load', ['#load/', '#engine/index.ts', 'node:', 'js-yaml', 'typebox']],
-  ['server/api', ['#api/', '#contract/', '#engine/index.ts', 'fastify', '@fastify/', 'typebox']],
+  ['server/api', ['#api/', '#answers/', '#contract/', '#engine/index.ts', 'fastify', '@fastify/', 'typebox']],
   [
     'web',
     ['#web/', 'react', 'react-dom', 'wouter', '@tanstack/react-query', 'ts-fsrs', 'sigma', 'graphology'],
@@ -113,13 +114,13 @@ export default tseslint.config(
   },
   {
     // An import() escapes the lists above.
-    files: ['server/{engine,contract,load,api}/**/*.ts'],
+    files: ['server/{engine,contract,answers,load,api}/**/*.ts'],
     rules: {
       'no-restricted-syntax': ['error', { selector: 'ImportExpression', message: 'Import at the top of the file.' }],
     },
   },
   {
-    files: ['server/{contract,load,api}/**/*.ts'],
+    files: ['server/{contract,answers,load,api}/**/*.ts'],
     rules: {
       'no-restricted-globals': [
         'error',

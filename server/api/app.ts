@@ -8,21 +8,9 @@ import { acceptJsonOnly } from './plugins/json-body.ts'
 import { watchMethods } from './plugins/methods.ts'
 import { describeRoutes } from './plugins/openapi.ts'
 import { servePages } from './plugins/pages.ts'
-import { batchRoutes } from './routes/batch.ts'
-import { calculateRoutes } from './routes/calculate.ts'
-import { checkRoutes } from './routes/check.ts'
+import { answerRoutes } from './routes/answers.ts'
 import { downloadRoutes } from './routes/downloads.ts'
-import { graphRoutes } from './routes/graph.ts'
-import { healthRoutes } from './routes/health.ts'
-import { ingredientRoutes } from './routes/ingredients.ts'
-import { labelRoutes } from './routes/label.ts'
-import { preservationRoutes } from './routes/preservation.ts'
-import { learnRoutes } from './routes/learn.ts'
-import { phRoutes } from './routes/ph.ts'
-import { resolveRoutes } from './routes/resolve.ts'
-import { roleRoutes } from './routes/roles.ts'
 import type { App } from './routes/shared.ts'
-import { swapRoutes } from './routes/swaps.ts'
 
 export interface AppOptions {
   world: World
@@ -38,22 +26,7 @@ export interface AppOptions {
 const LONGEST_ID = 1000
 const REQUEST_TIMEOUT_MS = 30_000
 
-const ROUTES = [
-  healthRoutes,
-  resolveRoutes,
-  ingredientRoutes,
-  roleRoutes,
-  graphRoutes,
-  downloadRoutes,
-  checkRoutes,
-  labelRoutes,
-  preservationRoutes,
-  swapRoutes,
-  calculateRoutes,
-  phRoutes,
-  batchRoutes,
-  learnRoutes,
-]
+const ROUTES = [answerRoutes, downloadRoutes]
 
 function newApp(logger: AppOptions['logger']): App {
   return fastify({

@@ -1,7 +1,7 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { ApiError } from '#api/api-error.ts'
+import { ApiError } from '#answers/api-error.ts'
 import type { MethodsOf } from './methods.ts'
-import { schemaFault } from './schema-fault.ts'
+import { schemaFault } from '#answers/schema-fault.ts'
 
 const BODY_MAX_KB = 256
 export const BODY_MAX_BYTES = BODY_MAX_KB * 1024

@@ -2,7 +2,7 @@ import compress from '@fastify/compress'
 import helmet from '@fastify/helmet'
 import rateLimit from '@fastify/rate-limit'
 import type { FastifyInstance } from 'fastify'
-import { ApiError } from '#api/api-error.ts'
+import { ApiError } from '#answers/api-error.ts'
 
 const REQUESTS_PER_MINUTE = 600
 

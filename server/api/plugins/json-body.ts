@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify'
-import { ApiError } from '#api/api-error.ts'
+import { ApiError } from '#answers/api-error.ts'
 
 const BYTE_ORDER_MARK = /^\ufeff/
 

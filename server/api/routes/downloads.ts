@@ -2,8 +2,8 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
 import { CSV_FILE, claimsRoute, downloadRoute, GEXF_FILE, GRAPHML_FILE, JSON_FILE } from '#contract/downloads.ts'
 import { exportClaims, exportGraph, writeGraph } from '#engine/index.ts'
 import type { GraphFormat, World } from '#engine/index.ts'
-import { relationsOf, STEPS, mustBeNode } from './graph.ts'
-import { knownId } from './shared.ts'
+import { relationsOf, STEPS, mustBeNode } from '#answers/graph.ts'
+import { knownId } from '#answers/guards.ts'
 import type { App } from './shared.ts'
 
 const TYPES: Record<GraphFormat, string> = { json: JSON_FILE, gexf: GEXF_FILE, graphml: GRAPHML_FILE }

@@ -1,11 +1,9 @@
-import type {} from '@fastify/swagger'
-import { ApiError } from '#api/api-error.ts'
 import { calculateRoute, CALCULATION_NAMES, calculationsRoute } from '#contract/calculate.ts'
 import type { CalculateReply, CalculationName } from '#contract/calculate.ts'
 import { calculate, CALCULATIONS } from '#engine/index.ts'
 import type { World } from '#engine/index.ts'
-import { knownId } from './shared.ts'
-import type { App } from './shared.ts'
+import { answer } from './answer.ts'
+import { inRange, knownId } from './guards.ts'
 
 /** Fields of an input that name a record. */
 const NAMES_A_RECORD = new Set(['ingredient', 'from', 'to'])
@@ -28,19 +26,8 @@ const cited = ({ knowledge }: World, ids: readonly string[]): CalculateReply['ci
 
 function reply(world: World, name: CalculationName, body: unknown): CalculateReply {
   mustNameRecords(world, body)
-  const worked = answered(() => calculate(world, name, body as never))
+  const worked = inRange(() => calculate(world, name, body as never))
   return { ...worked, cited: cited(world, worked.sources), graphVersion: world.knowledge.version }
-}
-
-/** What the relation cannot bear is 422; the message names the argument. */
-export function answered<T>(work: () => T): T {
-  try {
-    return work()
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error
-    const [argument] = error.message.split(':')
-    throw new ApiError(422, 'out-of-range', error.message, { at: `/${argument}` })
-  }
 }
 
 /** The route with its question as the summary of the description. */
@@ -49,19 +36,14 @@ function titled(name: CalculationName) {
   return { ...route, schema: { ...route.schema, summary: CALCULATIONS[name].title } }
 }
 
-export function calculateRoutes(app: App, world: World): void {
-  const graphVersion = world.knowledge.version
-  app.route({
-    ...calculationsRoute,
-    handler: async () => ({
-      calculations: CALCULATION_NAMES.map((name) => ({
-        name,
-        title: CALCULATIONS[name].title,
-        input: calculateRoute(name).schema.body,
-      })),
-      graphVersion,
-    }),
-  })
-  for (const name of CALCULATION_NAMES)
-    app.route({ ...titled(name), handler: async ({ body }) => reply(world, name, body) })
-}
+export const calculateAnswers = [
+  answer(calculationsRoute, ({ world }) => ({
+    calculations: CALCULATION_NAMES.map((name) => ({
+      name,
+      title: CALCULATIONS[name].title,
+      input: calculateRoute(name).schema.body,
+    })),
+    graphVersion: world.knowledge.version,
+  })),
+  ...CALCULATION_NAMES.map((name) => answer(titled(name), ({ world }, { body }) => reply(world, name, body))),
+]

@@ -1,10 +1,10 @@
-import { ApiError } from '#api/api-error.ts'
-import { graphRoute } from '#contract/graph.ts'
-import { graphAround, RELATIONS } from '#engine/index.ts'
+import { graphRoute, wholeGraphRoute } from '#contract/graph.ts'
+import { graphAround, RELATIONS, wholeGraph } from '#engine/index.ts'
 import type { RelationName, World } from '#engine/index.ts'
+import { answer } from './answer.ts'
+import { ApiError } from './api-error.ts'
+import { knownId, mustBeClass, mustBeRole } from './guards.ts'
 import { limitOf, wordsOf } from './query.ts'
-import { knownId, mustBeClass, mustBeRole } from './shared.ts'
-import type { App } from './shared.ts'
 
 const isRelation = (word: string): word is RelationName => RELATIONS.some((relation) => relation === word)
 
@@ -30,15 +30,16 @@ export function mustBeNode(world: World, around: string): void {
   else knownId(world, around, '/around')
 }
 
-export function graphRoutes(app: App, world: World): void {
-  app.route({
-    ...graphRoute,
-    handler: async ({ query: { around, steps = '1', relations, limit, after } }) => {
-      const page = { ...limitOf(limit), ...(after !== undefined && { after }) }
-      mustBeNode(world, around)
-      const part = graphAround(world, { around, steps: STEPS[steps], ...relationsOf(relations), ...page })
-      if (!part) throw new ApiError(400, 'bad-request', 'after: is no node of this part', { at: '/after' })
-      return { ...part, graphVersion: world.knowledge.version }
-    },
-  })
-}
+export const graphAnswer = answer(graphRoute, ({ world }, { query }) => {
+  const { around, steps = '1', relations, limit, after } = query
+  const page = { ...limitOf(limit), ...(after !== undefined && { after }) }
+  mustBeNode(world, around)
+  const part = graphAround(world, { around, steps: STEPS[steps], ...relationsOf(relations), ...page })
+  if (!part) throw new ApiError(400, 'bad-request', 'after: is no node of this part', { at: '/after' })
+  return { ...part, graphVersion: world.knowledge.version }
+})
+
+export const wholeGraphAnswer = answer(wholeGraphRoute, ({ world }) => ({
+  ...wholeGraph(world),
+  graphVersion: world.knowledge.version,
+}))

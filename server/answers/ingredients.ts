@@ -1,13 +1,13 @@
 import type { Static } from 'typebox'
-import { ApiError } from '#api/api-error.ts'
 import { ingredientRoute, ingredientsRoute } from '#contract/ingredients.ts'
 import type { IngredientsQuery } from '#contract/ingredients.ts'
 import { standInsRoute } from '#contract/swaps.ts'
 import { chargesOf, describeIngredient, findIngredients, standIns } from '#engine/index.ts'
 import type { IngredientQuery, Subject, World } from '#engine/index.ts'
+import { answer } from './answer.ts'
+import { ApiError } from './api-error.ts'
+import { knownId, mustBeClass, mustBeRole } from './guards.ts'
 import { limitOf, wordsOf } from './query.ts'
-import { knownId, mustBeClass, mustBeRole } from './shared.ts'
-import type { App } from './shared.ts'
 
 type Query = Static<typeof IngredientsQuery>
 
@@ -59,26 +59,19 @@ function questionOf(world: World, query: Query): IngredientQuery {
   }
 }
 
-export function ingredientRoutes(app: App, world: World): void {
-  const graphVersion = world.knowledge.version
-  app.route({
-    ...ingredientsRoute,
-    handler: async ({ query }) => ({ ...findIngredients(world, questionOf(world, query)), graphVersion }),
-  })
-  app.route({
-    ...ingredientRoute,
-    handler: async ({ params }) => {
-      const description = describeIngredient(world, knownId(world, params.id, '/id'))
-      if (!description) throw new Error(`${params.id} was found and then not`)
-      return { ...description, graphVersion }
-    },
-  })
-  app.route({
-    ...standInsRoute,
-    handler: async ({ params, query }) => {
-      const id = knownId(world, params.id, '/id')
-      mustBeRole(world, query.role, '/role')
-      return standIns(world, id, query)
-    },
-  })
-}
+export const ingredientAnswers = [
+  answer(ingredientsRoute, ({ world }, { query }) => ({
+    ...findIngredients(world, questionOf(world, query)),
+    graphVersion: world.knowledge.version,
+  })),
+  answer(ingredientRoute, ({ world }, { params }) => {
+    const description = describeIngredient(world, knownId(world, params.id, '/id'))
+    if (!description) throw new Error(`${params.id} was found and then not`)
+    return { ...description, graphVersion: world.knowledge.version }
+  }),
+  answer(standInsRoute, ({ world }, { params, query }) => {
+    const id = knownId(world, params.id, '/id')
+    mustBeRole(world, query.role, '/role')
+    return standIns(world, id, query)
+  }),
+]

@@ -1,7 +1,13 @@
-import type { FastifySchemaValidationError } from 'fastify/types/schema.js'
-import { ApiError } from '#api/api-error.ts'
+import { ApiError } from './api-error.ts'
 
-type Fault = FastifySchemaValidationError
+/** What a validator of JSON Schema says of a value: the words of ajv. */
+export interface SchemaFault {
+  keyword: string
+  instancePath: string
+  schemaPath: string
+  params: Record<string, unknown>
+  message?: string
+}
 
 /** A key of a caller may be as long as the body; nobody reads that. */
 const LONGEST_KEY = 60
@@ -25,7 +31,7 @@ const PATTERNS: Record<string, string> = {
 
 const wordOf = (type: unknown): string => WORDS[String(type)] ?? String(type)
 
-function textOf({ keyword, params, message = 'does not fit' }: Fault): string {
+function textOf({ keyword, params, message = 'does not fit' }: SchemaFault): string {
   if (keyword === 'type') return `must be ${wordOf(params['type'])}`
   if (keyword === 'required') return 'is required'
   if (keyword === 'enum') return `must be one of ${(params['allowedValues'] as string[]).join(', ')}`
@@ -35,7 +41,7 @@ function textOf({ keyword, params, message = 'does not fit' }: Fault): string {
 }
 
 /** The fault to report: of several alternatives that all failed, the one that a value of the right type failed at. */
-function tellingFault(faults: readonly Fault[]): { fault: Fault; text: string } | null {
+function tellingFault(faults: readonly SchemaFault[]): { fault: SchemaFault; text: string } | null {
   const [first] = faults
   if (!first) return null
   const tried = faults.filter(({ keyword }) => keyword !== 'anyOf')
@@ -51,7 +57,7 @@ const escaped = (key: string): string => key.replaceAll('~', '~0').replaceAll('/
 const belowFormula = (pointer: string): string => pointer.replace(/^\/formula(?=\/)/, '')
 
 /** Turns what the validator found into the error that names the field. @param where body, querystring or params */
-export function schemaFault(faults: readonly Fault[], where: string): ApiError {
+export function schemaFault(faults: readonly SchemaFault[], where: string): ApiError {
   const telling = tellingFault(faults)
   if (!telling) return new ApiError(400, 'bad-request', `${where}: does not fit`)
   const { fault, text } = telling

@@ -1,13 +1,10 @@
-import { ApiError } from '#api/api-error.ts'
 import { learnAnswersRoute, learnItemsRoute } from '#contract/learn.ts'
 import type { AnswerBody } from '#contract/learn.ts'
 import { answerItem, makeItem, makeItems, withoutKey } from '#engine/index.ts'
 import type { World } from '#engine/index.ts'
-import { mustBeRole } from './shared.ts'
-import type { App } from './shared.ts'
-
-/** A queue takes a while to make; other callers are answered in between. */
-const othersFirst = (): Promise<void> => new Promise((resolve) => void setImmediate(resolve))
+import { answer } from './answer.ts'
+import { ApiError } from './api-error.ts'
+import { mustBeRole } from './guards.ts'
 
 /** The item that was shown. @throws ApiError 404 where the graph makes none or another, 422 for no choice of it */
 function shownItem(world: World, { item: ref, id, choice }: AnswerBody) {
@@ -30,27 +27,20 @@ const citedIn = ({ knowledge }: World, ids: readonly string[]) =>
     return source ? [{ id, title: source.title, locator: source.locator }] : []
   })
 
-export function learnRoutes(app: App, world: World): void {
-  const graphVersion = world.knowledge.version
-  app.route({
-    ...learnItemsRoute,
-    handler: async ({ body }) => {
-      body.roles?.forEach((role, index) => {
-        mustBeRole(world, role, `/roles/${index}`)
-      })
-      const items = []
-      for (const item of makeItems(world, body)) {
-        items.push(withoutKey(item))
-        await othersFirst()
-      }
-      return { items, graphVersion }
-    },
-  })
-  app.route({
-    ...learnAnswersRoute,
-    handler: async ({ body }) => {
-      const answer = answerItem(shownItem(world, body), body.choice)
-      return { ...answer, cited: citedIn(world, answer.sources), graphVersion }
-    },
-  })
-}
+export const learnAnswers = [
+  answer(learnItemsRoute, async ({ world, breathe }, { body }) => {
+    body.roles?.forEach((role, index) => {
+      mustBeRole(world, role, `/roles/${index}`)
+    })
+    const items = []
+    for (const item of makeItems(world, body)) {
+      items.push(withoutKey(item))
+      await breathe() // a queue takes a while to make
+    }
+    return { items, graphVersion: world.knowledge.version }
+  }),
+  answer(learnAnswersRoute, ({ world }, { body }) => {
+    const judged = answerItem(shownItem(world, body), body.choice)
+    return { ...judged, cited: citedIn(world, judged.sources), graphVersion: world.knowledge.version }
+  }),
+]

@@ -1,0 +1,14 @@
+import type {} from '@fastify/swagger'
+import { ANSWERS } from '#answers/index.ts'
+import type { World } from '#engine/index.ts'
+import type { App } from './shared.ts'
+
+/** Other callers are answered between the parts of a long answer. */
+const breathe = (): Promise<void> => new Promise((resolve) => void setImmediate(resolve))
+
+/** Every answer at its route; fastify has checked what comes against the schemas. */
+export function answerRoutes(app: App, world: World): void {
+  for (const { route, reply } of ANSWERS) {
+    app.route({ ...route, handler: async (request) => reply({ world, breathe }, request) })
+  }
+}
