@@ -36,6 +36,7 @@ function textOf({ keyword, params, message = 'does not fit' }: SchemaFault): str
   if (keyword === 'required') return 'is required'
   if (keyword === 'enum') return `must be one of ${(params['allowedValues'] as string[]).join(', ')}`
   if (keyword === 'const') return `must be ${JSON.stringify(params['allowedValue'])}`
+  if (keyword === 'uniqueItems') return 'must NOT have duplicate items'
   if (keyword === 'pattern') return PATTERNS[String(params['pattern'])] ?? message
   return message
 }
