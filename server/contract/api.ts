@@ -11,8 +11,10 @@ import type { PhAdjustBody, PhAdjustReply, PhWindowBody, PhWindowReply } from '.
 import type { AnswerBody, AnswerReply, ItemsBody, ItemsReply } from './learn.ts'
 import type { LabelBody, LabelReply } from './label.ts'
 import type { ResolveBody, ResolveReply } from './resolve.ts'
+import type { NamesQuery, NamesReply } from './names.ts'
 import type { RoleReply, RolesReply } from './roles.ts'
 import type { standInsRoute, SwapsBody, SwapSheetReply, swapSheetRoute } from './swaps.ts'
+import type { SourceQuery, SourceReply, SourcesQuery, SourcesReply } from './sources.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { SwapsReply } from '#engine/model/swap.ts'
 
@@ -21,6 +23,7 @@ export interface Api {
   'GET /api/health': { reply: HealthReply }
   'POST /api/resolve': { body: Static<typeof ResolveBody>; reply: Static<typeof ResolveReply> }
   'GET /api/ingredients': { reply: Static<typeof IngredientsReply>; query: Static<typeof IngredientsQuery> }
+  'GET /api/names': { reply: NamesReply; query: Static<typeof NamesQuery> }
   'GET /api/ingredients/:id': { reply: IngredientReply }
   'GET /api/ingredients/:id/stand-ins': {
     reply: SwapsReply
@@ -29,6 +32,8 @@ export interface Api {
   'GET /api/roles': { reply: Static<typeof RolesReply> }
   'GET /api/roles/:id': { reply: RoleReply }
   'GET /api/graph': { reply: GraphReply; query: Static<typeof GraphQuery> }
+  'GET /api/sources': { reply: SourcesReply; query: Static<typeof SourcesQuery> }
+  'GET /api/sources/:id': { reply: SourceReply; query: Static<typeof SourceQuery> }
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
   'POST /api/preservation': { body: Static<typeof PreservationBody>; reply: PreservationReply }
   'POST /api/learn/items': { body: Static<typeof ItemsBody>; reply: Static<typeof ItemsReply> }

@@ -11,6 +11,7 @@ export const ERROR_CODES = {
   'no-room-to-fill': 'The other lines leave nothing for the line that fills up',
   'unknown-ingredient': 'No ingredient has this id; the message names the nearest',
   'unknown-role': 'No role has this id',
+  'unknown-source': 'No source has this id',
   'unknown-class': 'Neither a class nor an ingredient has this id',
   'out-of-range': 'A calculation does not hold for this argument; the message names it and its range',
   'not-in-formula': 'An ingredient that is said to be missing is not a line of the formula',

@@ -199,6 +199,7 @@ export const REQUESTS: Row[] = [
   ['unknown-role', 404, 'GET', '/api/roles/__proto__', undefined, /^id: no role/, '/id'],
   ['unknown-role', 404, 'GET', '/api/ingredients?role=zzz', undefined, /^role: no role/, '/role'],
   ['unknown-role', 404, 'GET', '/api/graph?around=role:zzz', undefined, /^around: no role/, '/around'],
+  ['unknown-source', 404, 'GET', '/api/sources/zzz', undefined, /^id: no source/, '/id'],
   ['unknown-class', 404, 'GET', '/api/ingredients?class=zzz', undefined, /^class: no class/, '/class'],
   [
     'unknown-class',

@@ -34,8 +34,8 @@ const MOST = 200
 /** Names that are only like the text: more is no help to someone who mistyped. */
 const MOST_NEAR = 10
 
-/** Ids that carry a name with all these words, in any order. */
-function idsNamed(world: World, text: string): string[] {
+/** Ids that carry a name with all these words, each the beginning of a word of it, in any order. */
+export function idsNamed(world: World, text: string): string[] {
   const name = normalName(text)
   if (name === '') return [] // signs only, or a script that no name is written in
   const words = name.split(' ').map((word) => ` ${word}`)
@@ -50,7 +50,8 @@ function idsNamed(world: World, text: string): string[] {
 /** Kept for a filter over the whole inventory; a full look-up of each would cost seconds and memory for good. */
 const DERIVED = new WeakMap<object, Ingredient>()
 
-function ingredientOf(world: World, id: string): Ingredient | null {
+/** Record of an id, or what is derived for a name of the inventory; null when neither. */
+export function candidateOf(world: World, id: string): Ingredient | null {
   const record = world.knowledge.ingredients.get(id)
   if (record) return record
   const row = world.knowledge.inventory.get(id)
@@ -83,7 +84,7 @@ function candidates(world: World, text: string): Ingredient[] {
     .sort((a, b) => (a.place < b.place ? -1 : 1))
     .map(({ id }) => id)
   const ids = named.length > 0 ? named : searchNames(world.knowledge, text, MOST_NEAR).map(({ id }) => id)
-  return ids.flatMap((id) => ingredientOf(world, id) ?? [])
+  return ids.flatMap((id) => candidateOf(world, id) ?? [])
 }
 
 /** Takes out what a record says to clash with one of those it is to stand beside. */

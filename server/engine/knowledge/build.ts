@@ -64,7 +64,7 @@ function sourcesOf(raw: RawData): Map<string, Source> {
       const id = row['source_id'] ?? ''
       const title = row['title'] ?? row['citation'] ?? id
       const locator = row['locator'] ?? row['address'] ?? ''
-      return [id, { id, title, locator, grade: row['grade'] ?? '', note: row['note'] ?? '' }]
+      return [id, { id, title, locator, grade: row['grade'] ?? '', note: row['note'] ?? '', date: row['date'] ?? '' }]
     }),
   )
 }

@@ -236,3 +236,4 @@ export interface Source {
 
 export type Problem = { path: string; message: string }
 export type { Claim, Finding, Provenance }
+  date: string
