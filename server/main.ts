@@ -5,10 +5,13 @@ import { fileURLToPath } from 'node:url'
 import { buildApp } from '#api/app.ts'
 import { FaultyData, openWorld } from '#api/open-world.ts'
 import { loadRaw } from '#load/load-raw.ts'
+import { packRaw } from '#load/pack-raw.ts'
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url))
 const WEB = join(ROOT, 'web')
 const WEB_BUILT = join(WEB, 'dist')
+/** what the page is made of: it carries the engine, so as to answer without a server */
+const PAGE_SOURCES = [WEB, ...['engine', 'contract', 'answers'].map((part) => join(ROOT, 'server', part))]
 const MOST_PORT = 65_535
 
 interface Settings {
@@ -54,7 +57,7 @@ function newestChange(folder: string): number {
 async function builtPage(): Promise<string | undefined> {
   if (!existsSync(join(WEB, 'index.html'))) return undefined
   const page = join(WEB_BUILT, 'index.html')
-  if (!existsSync(page) || statSync(page).mtimeMs < newestChange(WEB)) {
+  if (!existsSync(page) || statSync(page).mtimeMs < Math.max(...PAGE_SOURCES.map(newestChange))) {
     const { build } = await import('vite') // slow to load and rarely needed
     await build({ configFile: join(WEB, 'vite.config.ts'), logLevel: 'warn' })
   }
@@ -66,10 +69,12 @@ const programVersion = (): string =>
 
 async function start(settings: Settings): Promise<void> {
   mustBeFolderOrNothing(settings.dataDir)
-  const world = openWorld(loadRaw(join(ROOT, 'graph-data')))
+  const raw = loadRaw(join(ROOT, 'graph-data'))
+  const world = openWorld(raw)
   const webRoot = await builtPage()
   const app = await buildApp({
     world,
+    graphData: packRaw(raw),
     version: programVersion(),
     logger: { level: 'warn' },
     ...(webRoot !== undefined && { webRoot }),

@@ -10,12 +10,16 @@ import { describeRoutes } from './plugins/openapi.ts'
 import { servePages } from './plugins/pages.ts'
 import { answerRoutes } from './routes/answers.ts'
 import { downloadRoutes } from './routes/downloads.ts'
+import { graphDataRoutes } from './routes/graph-data.ts'
+import type { GraphData } from './routes/graph-data.ts'
 import type { App } from './routes/shared.ts'
 
 export interface AppOptions {
   world: World
   /** folder of the built page; without it only the API answers */
   webRoot?: string
+  /** all data as one file, from which a page can answer when the server is away */
+  graphData?: GraphData
   logger?: FastifyServerOptions['logger']
   /** version of the program, as the description of the API states it */
   version?: string
@@ -41,7 +45,8 @@ function newApp(logger: AppOptions['logger']): App {
 }
 
 /** The server without a port: all routes over one world, ready for listen or inject. */
-export async function buildApp({ world, webRoot, logger, version = '0', rateLimit = true }: AppOptions): Promise<App> {
+export async function buildApp(options: AppOptions): Promise<App> {
+  const { world, webRoot, graphData, logger, version = '0', rateLimit = true } = options
   const app = newApp(logger)
   const methodsOf = watchMethods(app)
   acceptJsonOnly(app)
@@ -49,8 +54,13 @@ export async function buildApp({ world, webRoot, logger, version = '0', rateLimi
   await addGuards(app, rateLimit)
   await describeRoutes(app, version)
   for (const addRoutes of ROUTES) addRoutes(app, world)
+  if (graphData) graphDataRoutes(app, graphData)
   serveDocs(app)
-  await servePages(app, webRoot, methodsOf)
+  await servePages(app, {
+    methodsOf,
+    ...(webRoot !== undefined && { webRoot }),
+    ...(graphData && { dataVersion: graphData.version }),
+  })
   await app.ready()
   return app
 }

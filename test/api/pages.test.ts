@@ -1,13 +1,15 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { brotliDecompressSync, gunzipSync } from 'node:zlib'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { buildApp } from '#api/app.ts'
 import { CALCULATIONS } from '#engine/index.ts'
 import { SUMMARIES } from '#api/plugins/openapi.ts'
 import { schemaText } from '#api/plugins/schema-text.ts'
 import type { App } from '#api/routes/shared.ts'
-import { smallWorld } from './small-world.ts'
+import { packRaw } from '#load/pack-raw.ts'
+import { rawData, smallWorld } from './small-world.ts'
 
 let app: App
 let webRoot: string
@@ -16,7 +18,8 @@ beforeAll(async () => {
   mkdirSync(join(webRoot, 'assets'))
   writeFileSync(join(webRoot, 'index.html'), '<!doctype html><title>page</title>')
   writeFileSync(join(webRoot, 'assets/main-1.js'), `export {} // ${'x'.repeat(3000)}`)
-  app = await buildApp({ world: smallWorld(), webRoot, version: '1.2.3', rateLimit: false })
+  const graphData = packRaw(rawData())
+  app = await buildApp({ world: smallWorld(), webRoot, graphData, version: '1.2.3', rateLimit: false })
 })
 afterAll(async () => {
   await app.close()
@@ -59,6 +62,31 @@ test('the content policy allows this server and nothing inline', async () => {
     expect(policy).toContain("default-src 'self'")
     expect(policy).not.toMatch(/unsafe|data:|https?:|\*/)
   }
+})
+
+test('the worker that keeps the page is told the version of the data, and asked for anew each time', async () => {
+  const response = await get('/sw.js')
+  expect(response.headers['content-type']).toBe('text/javascript; charset=utf-8')
+  expect(response.headers['cache-control']).toBe('no-cache')
+  expect(response.body).toBe('self.graphData = "/api/graph-data/small-1"\nimportScripts(\'/service-worker.js\')\n')
+})
+
+test.each([
+  ['br', brotliDecompressSync],
+  ['gzip', gunzipSync],
+  ['', (bytes: Buffer) => bytes],
+] as const)('the data come as one file for good, packed as asked: "%s"', async (packing, unpack) => {
+  const response = await get('/api/graph-data/small-1', { 'accept-encoding': packing })
+  expect(response.statusCode).toBe(200)
+  expect(response.headers['content-encoding'] ?? '').toBe(packing)
+  expect(response.headers['cache-control']).toBe('public, max-age=31536000, immutable')
+  expect(JSON.parse(unpack(response.rawPayload).toString('utf8'))).toEqual(JSON.parse(JSON.stringify(rawData())))
+})
+
+test('data of another version are not to be had', async () => {
+  const response = await get('/api/graph-data/small-0')
+  expect(response.statusCode).toBe(404)
+  expect(response.json()).toMatchObject({ error: { code: 'not-found', at: '/version' } })
 })
 
 test('the description lists every route that is not hidden, each with a summary', async () => {

@@ -13,6 +13,8 @@ const CONTENT_POLICY = {
   'form-action': ["'self'"],
   'frame-ancestors': ["'none'"],
   'object-src': ["'none'"],
+  'worker-src': ["'self'"], // keeps the page for use without a server; runs the engine then
+  'manifest-src': ["'self'"],
 }
 
 const tooMany = (_request: unknown, { after }: { after: string }): ApiError =>

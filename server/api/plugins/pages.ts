@@ -14,13 +14,25 @@ function isScreen({ url, headers }: FastifyRequest): boolean {
   return !/^\/api(\/|$)/.test(path) && !isFile && /text\/html|\*\/\*/.test(headers.accept ?? '*/*')
 }
 
+/**
+ * The worker that keeps the page: built with the page, told here of which version the data are. A change of either makes
+ * another worker, and that one takes in page and data together or not at all.
+ */
+function serveWorker(app: FastifyInstance, dataVersion: string | undefined): void {
+  const data = dataVersion === undefined ? null : `/api/graph-data/${encodeURIComponent(dataVersion)}`
+  const script = `self.graphData = ${JSON.stringify(data)}\nimportScripts('/service-worker.js')\n`
+  app.get('/sw.js', { schema: { hide: true } }, async (_request, reply) =>
+    reply.type('text/javascript; charset=utf-8').header('cache-control', 'no-cache').send(script),
+  )
+}
+
 /** Serves the built page; the page itself decides what to show at an address. */
 export async function servePages(
   app: FastifyInstance,
-  webRoot: string | undefined,
-  methodsOf: MethodsOf,
+  { webRoot, dataVersion, methodsOf }: { webRoot?: string; dataVersion?: string; methodsOf: MethodsOf },
 ): Promise<void> {
   if (webRoot !== undefined) {
+    serveWorker(app, dataVersion)
     await app.register(staticFiles, {
       root: webRoot,
       wildcard: false,
