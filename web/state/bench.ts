@@ -47,6 +47,8 @@ export interface WishList {
 
 /** All that is on the bench: one state of the history. */
 export interface Bench {
+  /** which of the person's recipes this is; given when the first line comes, never part of a link */
+  recipe?: string
   title: string
   lines: BenchLine[]
   notes: string
@@ -73,3 +75,19 @@ export function freshKey(lines: readonly { key: string }[]): string {
   const used = lines.map(({ key }) => Number(key.slice(1))).filter((n) => Number.isInteger(n))
   return `l${Math.max(0, ...used) + 1}`
 }
+
+/** The bench as no one's recipe: what a link carries, and what a new recipe begins with. */
+export function withoutRecipe(bench: Bench): Bench {
+  const { recipe: _, ...rest } = bench
+  return rest
+}
+
+/** Whether two benches say the same, whosever recipe they are. Order of keys does not count. */
+export const isSameBench = (a: Bench, b: Bench): boolean => inOrder(withoutRecipe(a)) === inOrder(withoutRecipe(b))
+
+const inOrder = (value: unknown): string =>
+  JSON.stringify(value, (_, one: unknown) =>
+    typeof one === 'object' && one !== null && !Array.isArray(one)
+      ? Object.fromEntries(Object.entries(one).sort(([x], [y]) => (x < y ? -1 : 1)))
+      : one,
+  )

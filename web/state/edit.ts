@@ -1,3 +1,4 @@
+import { freshKey } from './bench.ts'
 import type { Bench, BenchLine, Settings, WishList } from './bench.ts'
 
 type Change = Partial<Omit<BenchLine, 'key' | 'trouble'>>
@@ -43,6 +44,58 @@ export function scaleTo100(bench: Bench): Bench {
         : { ...line, share_percent: Number(((line.share_percent / sum) * 100).toFixed(4)) },
     ),
   }
+}
+
+/** Sets a share by the mass that goes into the batch; nothing without a batch size. */
+export function setGrams(bench: Bench, key: string, mass_g: number | null): Bench {
+  const { batch_g } = bench.settings
+  if (batch_g === null) return bench
+  return setShare(bench, key, mass_g === null ? null : Number(((mass_g / batch_g) * 100).toFixed(6)))
+}
+
+/** Puts a line at a place, counted from 0; the others close up. Beyond the ends it goes to the end. */
+export function moveLine(bench: Bench, key: string, to: number): Bench {
+  const from = bench.lines.findIndex((line) => line.key === key)
+  const line = bench.lines[from]
+  const place = Math.max(0, Math.min(bench.lines.length - 1, to))
+  if (!line || place === from) return bench
+  const others = bench.lines.filter((one) => one !== line)
+  return { ...bench, lines: [...others.slice(0, place), line, ...others.slice(place)] }
+}
+
+/** What a person picked from the list of names: a line that needs no reading. */
+export interface Picked {
+  ingredient: string
+  name: string
+}
+
+/** Another ingredient in a line, with its share and phase as they are. */
+export function renameLine(bench: Bench, key: string, { ingredient, name }: Picked): Bench {
+  return {
+    ...bench,
+    lines: bench.lines.map((line): BenchLine => {
+      if (line.key !== key) return line
+      const { strength_percent: _, ...rest } = line
+      return { ...rest, kind: 'ingredient', name, typed: '', chosen: ingredient, aside: false, missing: false }
+    }),
+  }
+}
+
+/** A new line at the end, its share still to be given. */
+export function addPicked(bench: Bench, { ingredient, name }: Picked): Bench {
+  const line: BenchLine = {
+    key: freshKey(bench.lines),
+    kind: 'ingredient',
+    typed: '',
+    name,
+    chosen: ingredient,
+    share_percent: null,
+    fills: false,
+    phase: null,
+    aside: false,
+    missing: false,
+  }
+  return { ...bench, lines: [...bench.lines, line] }
 }
 
 export const removeLine = (bench: Bench, key: string): Bench => ({

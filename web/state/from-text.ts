@@ -1,5 +1,5 @@
 import { parseRecipe } from '#web/recipe/parse-recipe.ts'
-import { EMPTY, freshKey } from './bench.ts'
+import { EMPTY, freshKey, withoutRecipe } from './bench.ts'
 import type { Bench, BenchLine } from './bench.ts'
 import type { ParsedLine } from '#web/recipe/types.ts'
 
@@ -15,7 +15,7 @@ function benchLines(parsed: ParsedLine[], after: readonly BenchLine[]): BenchLin
 export function benchFromText(text: string, before: Bench = EMPTY): Bench {
   const { lines, notes, process, basis, total } = parseRecipe(text)
   return {
-    ...before,
+    ...withoutRecipe(before),
     title: '',
     form: null,
     lines: benchLines(lines, []),

@@ -1,4 +1,5 @@
 import { isBench } from './storage.ts'
+import { withoutRecipe } from './bench.ts'
 import type { Bench } from './bench.ts'
 
 /** What a recipe in an address begins with; the digit counts the ways of writing it. */
@@ -26,7 +27,7 @@ const toBytes = (text: string): Uint8Array<ArrayBuffer> =>
 /** The fragment that carries a recipe, settings and wishes; nothing of it is sent to a server. Null when it grows too long. */
 export async function toFragment(bench: Bench): Promise<string | null> {
   if (bench.lines.length === 0) return ''
-  const bytes = new Uint8Array(new TextEncoder().encode(JSON.stringify(bench)))
+  const bytes = new Uint8Array(new TextEncoder().encode(JSON.stringify(withoutRecipe(bench))))
   const fragment = MARK + toText(await through(bytes, new CompressionStream('deflate-raw')))
   return fragment.length > LONGEST ? null : fragment
 }
@@ -37,7 +38,7 @@ export async function fromFragment(fragment: string): Promise<Bench | null> {
   try {
     const bytes = await through(toBytes(fragment.slice(MARK.length)), new DecompressionStream('deflate-raw'))
     const bench: unknown = JSON.parse(new TextDecoder().decode(bytes))
-    return isBench(bench) ? bench : null
+    return isBench(bench) ? withoutRecipe(bench) : null
   } catch {
     return null
   }

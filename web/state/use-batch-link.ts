@@ -3,6 +3,7 @@ import type { Bench } from './bench.ts'
 import { fromAddress, partsOf, toAddress } from './batch-inputs.ts'
 import type { BatchInputs } from './batch-inputs.ts'
 import { fromFragment, toFragment } from './recipe-link.ts'
+import { fromLink } from './use-recipe-link.ts'
 
 const WHILE_TYPING_MS = 400
 const PAGE = '/batch'
@@ -27,7 +28,7 @@ export function useBatchLink({ bench, change, inputs, setInputs }: Linked): void
       void fromFragment(recipe).then((linked) => {
         ready.current = true
         own.current = hash
-        if (linked) change((now) => (JSON.stringify(now) === JSON.stringify(linked) ? now : linked))
+        if (linked) change((now) => fromLink(now, linked))
         if (batch !== '') setInputs((now) => fromAddress(batch, now))
       })
     }

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from 'react'
 import type { Bench } from './bench.ts'
 import { record, redo, undo } from './history.ts'
 import type { History } from './history.ts'
+import { loadRecipes, saveRecipes, withBench, withRecipeId } from './recipes.ts'
 import { loadBench, saveBench } from './storage.ts'
 
 export interface BenchStore {
@@ -36,13 +37,36 @@ function useUndoKeys(back: () => void, forth: () => void): void {
   }, [back, forth])
 }
 
+const named = (bench: Bench): Bench =>
+  bench.recipe === undefined ? withRecipeId(loadRecipes(window.localStorage), bench, new Date()) : bench
+
+/** A bench from before there was a list becomes the first recipe of it. */
+function openHistory(): History<Bench> {
+  const history = loadBench(window.localStorage)
+  return { ...history, present: named(history.present) }
+}
+
+/** Keeps the bench with its history, and its recipe in the list. @returns false when the browser refuses */
+function keepAll(history: History<Bench>): boolean {
+  const store = window.localStorage
+  const before = loadRecipes(store)
+  const recipes = withBench(before, history.present, new Date())
+  return saveBench(store, history) && (recipes === before || saveRecipes(store, recipes))
+}
+
+/** Puts a kept recipe on the bench, one step of undo away from what was there; for pages that show no bench. */
+export function openRecipe(bench: Bench): boolean {
+  return keepAll(record(openHistory(), bench))
+}
+
 /** The bench with its history, kept in this browser. */
 export function useBench(): BenchStore {
-  const [history, setHistory] = useState<History<Bench>>(() => loadBench(window.localStorage))
+  const [history, setHistory] = useState<History<Bench>>(openHistory)
   const [kept, setKept] = useState(true)
-  useEffect(() => setKept(saveBench(window.localStorage, history)), [history])
+  useEffect(() => setKept(keepAll(history)), [history])
   const change = useCallback(
-    (make: (bench: Bench) => Bench, tag?: string) => setHistory((now) => record(now, make(now.present), tag ?? null)),
+    (make: (bench: Bench) => Bench, tag?: string) =>
+      setHistory((now) => record(now, named(make(now.present)), tag ?? null)),
     [],
   )
   const back = useCallback(() => setHistory(undo), [])

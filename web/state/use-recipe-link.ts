@@ -1,8 +1,17 @@
 import { useEffect, useRef } from 'react'
+import { isSameBench } from './bench.ts'
 import type { Bench } from './bench.ts'
+import { asOwn, loadRecipes } from './recipes.ts'
 import { fromFragment, toFragment } from './recipe-link.ts'
 
 const WHILE_TYPING_MS = 400
+
+type Change = (make: (bench: Bench) => Bench) => void
+
+/** What a link brings is a recipe of its own: it never takes the place of one that is kept on this device. */
+export function fromLink(now: Bench, linked: Bench): Bench {
+  return isSameBench(now, linked) ? now : asOwn(loadRecipes(window.localStorage), linked, new Date())
+}
 
 const isOwn = (state: unknown): boolean => typeof state === 'object' && state !== null && 'ownRecipe' in state
 
@@ -10,7 +19,9 @@ const isOwn = (state: unknown): boolean => typeof state === 'object' && state !=
  * Keeps the recipe in the address, so that a copied link carries it, and takes in the recipe of a link that is opened.
  * The bench before it is one undo away.
  */
-export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Bench) => void, page = '/'): void {
+export function useRecipeLink(bench: Bench, change: Change, page = '/', onTaken?: (before: Bench) => void): void {
+  const latest = useRef(bench)
+  latest.current = bench
   const own = useRef('')
   const ready = useRef(false)
   useEffect(() => {
@@ -25,13 +36,15 @@ export function useRecipeLink(bench: Bench, change: (make: (bench: Bench) => Ben
       void fromFragment(hash).then((linked) => {
         ready.current = true
         own.current = hash
-        if (linked) change((now) => (JSON.stringify(now) === JSON.stringify(linked) ? now : linked))
+        if (!linked || isSameBench(latest.current, linked)) return
+        onTaken?.(latest.current)
+        change((now) => fromLink(now, linked))
       })
     }
     take()
     window.addEventListener('hashchange', take)
     return () => window.removeEventListener('hashchange', take)
-  }, [change])
+  }, [change, onTaken])
   useEffect(() => {
     let isOld = false
     const timer = setTimeout(() => {
