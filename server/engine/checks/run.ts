@@ -3,7 +3,7 @@ import type { Finding, Verdict } from '#engine/model/finding.ts'
 import { CHECKS } from './index.ts'
 
 const ORDER = { stop: 0, warn: 1, unknown: 2, note: 3 } as const
-const CHECK_LIST = Object.entries(CHECKS)
+const CHECK_IDS = Object.keys(CHECKS)
 
 const key = (finding: Finding): string => `${finding.rule} ${finding.about.join(' ')}`
 
@@ -13,12 +13,17 @@ export function runRule(id: string, context: FormulaContext): Finding[] {
   return (CHECKS[id]?.(context) ?? []).map((hit) => ({ rule: id, ...hit, severity: hit.severity ?? severity }))
 }
 
-/** All rules on one formula; worst first, ties by rule and subject, so that one question has one answer. */
-export function runChecks(context: FormulaContext): Finding[] {
-  return CHECK_LIST.flatMap(([id]) => runRule(id, context)).sort(
-    (a, b) => ORDER[a.severity] - ORDER[b.severity] || (key(a) < key(b) ? -1 : 1),
-  )
+/** Some rules on one formula; worst first, ties by rule and subject, so that one question has one answer. */
+export function runRules(ids: readonly string[], context: FormulaContext): Finding[] {
+  const findings = ids.flatMap((id) => runRule(id, context))
+  if (findings.length < 2) return findings
+  const keys = new Map(findings.map((finding) => [finding, key(finding)]))
+  const keyOf = (finding: Finding) => keys.get(finding) ?? ''
+  return findings.sort((a, b) => ORDER[a.severity] - ORDER[b.severity] || (keyOf(a) < keyOf(b) ? -1 : 1))
 }
+
+/** All rules on one formula. */
+export const runChecks = (context: FormulaContext): Finding[] => runRules(CHECK_IDS, context)
 
 /** Unknown never turns into clear. */
 export function verdictOf(findings: readonly Finding[]): Verdict {

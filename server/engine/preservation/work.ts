@@ -1,6 +1,7 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import { numberOf } from '#engine/graph/subject.ts'
+import { once } from '#engine/units/once.ts'
 import { entriesOf, preserves, preservingClaim } from './agents.ts'
 import type { Entry } from './agents.ts'
 import { leftByNeighbours } from './broken.ts'
@@ -102,11 +103,6 @@ function partsOf({ subject, share_percent, joinedFrom }: Entry, portions: readon
 
 const NO_WORK: readonly Work[] = []
 const noWork = (): readonly Work[] => NO_WORK
-
-function once<T>(make: () => T): () => T {
-  let made: { value: T } | undefined
-  return () => (made ??= { value: make() }).value
-}
 
 function workFrom(entry: Entry, portions: readonly Portion[], context: FormulaContext): Work[] {
   const claim = preservingClaim(entry.subject, context)

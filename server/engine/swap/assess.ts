@@ -3,19 +3,13 @@ import { nameOf } from '#engine/checks/say.ts'
 import { doseOf } from '#engine/dose/dose.ts'
 import type { Dose } from '#engine/dose/dose.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
-import type { Finding } from '#engine/model/finding.ts'
 import type { Wishes } from '#engine/model/swap.ts'
 import { wordOf } from '#engine/graph/subject.ts'
 import { roundTo, short } from '#engine/units/round.ts'
 import type { Candidate } from './candidates.ts'
 import type { Job } from './job.ts'
 import { tryOut } from './trial.ts'
-import type { Trial } from './trial.ts'
-
-export interface Before {
-  context: FormulaContext
-  findings: readonly Finding[]
-}
+import type { Before, Trial } from './trial.ts'
 
 /** A candidate after its trial in the formula. */
 export interface Assessed {

@@ -1,15 +1,13 @@
 import { nameOf } from '#engine/checks/say.ts'
-import { runChecks } from '#engine/checks/run.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import { wordOf } from '#engine/graph/subject.ts'
 import type { Companion, Wishes } from '#engine/model/swap.ts'
 import { roundTo, short } from '#engine/units/round.ts'
 import { contextAfter, replaceLines } from './apply.ts'
-import type { Before } from './assess.ts'
 import { usualness } from './candidates.ts'
-import { forbidding, worsened } from './compare.ts'
 import type { Job } from './job.ts'
-import type { Trial } from './trial.ts'
+import { look } from './trial.ts'
+import type { Before, Trial } from './trial.ts'
 import { wishUnmet } from './wishes.ts'
 
 const MOST_TRIED = 6
@@ -48,8 +46,8 @@ function companionFor(role: string, job: Job, trial: Trial, before: Before, wish
     const share_percent = doseOf(stand, role, job)
     if (share_percent === undefined) continue
     const formula = replaceLines(trial.after, NOTHING, [{ stand, share_percent }])
-    const after = runChecks(contextAfter(formula, before.context))
-    if (forbidding(worsened(trial.findings, after, NOTHING), world).length > 0) continue
+    const beside = { context: trial.after, findings: trial.findings() }
+    if (look(contextAfter(formula, before.context), beside, NOTHING).forbidden.length > 0) continue
     const text = `Left open: ${label}. ${short(share_percent)} % ${nameOf(stand)} beside it covers that`
     const { form: _form, ...open } = formula
     const stated = before.context.formula.form

@@ -1,5 +1,6 @@
 import type { Finding } from '#engine/model/finding.ts'
 import type { World } from '#engine/graph/world.ts'
+import type { Knowledge } from '#engine/knowledge/knowledge.ts'
 
 const RANK = { note: 0, unknown: 1, warn: 2, stop: 3 } as const
 
@@ -48,4 +49,27 @@ export function costOf(findings: readonly Finding[], world: World): number {
     if (severity === 'unknown') return sum + (data?.cost ?? UNKNOWN_COST)
     return sum + (data?.cost ?? USUAL_COST) * (severity === 'note' ? 0.4 : 1)
   }, 0)
+}
+
+interface Voices {
+  /** rules that can forbid */
+  forbid: readonly string[]
+  /** rules that cannot forbid but take something off the rank */
+  cost: readonly string[]
+}
+
+const voices = new WeakMap<Knowledge, Voices>()
+
+/** Rules by the say they have in a swap. A rule that stops must be one that refuses: a lint holds them together. */
+export function rulesByVoice({ knowledge }: World): Voices {
+  const known = voices.get(knowledge)
+  if (known) return known
+  const ids = [...knowledge.rules.keys()]
+  const voiceOf = (id: string) => knowledge.rules.get(id)?.swap ?? 'cost'
+  const found = {
+    forbid: ids.filter((id) => voiceOf(id) === 'refuse'),
+    cost: ids.filter((id) => voiceOf(id) === 'cost'),
+  }
+  voices.set(knowledge, found)
+  return found
 }

@@ -3,7 +3,7 @@ import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import type { LeaveOut, Wishes } from '#engine/model/swap.ts'
 import { short } from '#engine/units/round.ts'
-import type { Before } from './assess.ts'
+import type { Before } from './trial.ts'
 import type { Job } from './job.ts'
 import { tryOut } from './trial.ts'
 

@@ -3,7 +3,7 @@ import type { Swap, Wishes } from '#engine/model/swap.ts'
 import { roundTo } from '#engine/units/round.ts'
 import { linesOfStandIn } from './apply.ts'
 import { uncovered } from './assess.ts'
-import type { Before } from './assess.ts'
+import type { Before } from './trial.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
 import type { Combination } from './joint.ts'
@@ -34,7 +34,7 @@ export function jointSwapOf({ options, trial, rank }: Combination, before: Befor
       ]),
     ],
     formula: asked.form ? { ...formula, form: asked.form } : formula,
-    findings: trial.findings,
+    findings: trial.findings(),
     path: options.flatMap(({ job, candidate }) => pathTo(job, candidate, world)),
     scores: { rank: roundTo(Math.max(0, Math.min(1, rank)), 3) },
     criteria: options.flatMap(({ job, candidate }) => criteriaTable(job, candidate.stand, world, wishes.weights)),

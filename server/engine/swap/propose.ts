@@ -4,14 +4,14 @@ import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
 import { roundTo, short } from '#engine/units/round.ts'
 import { linesOfStandIn } from './apply.ts'
 import { denialDecides, uncovered } from './assess.ts'
-import type { Assessed, Before } from './assess.ts'
+import type { Assessed } from './assess.ts'
 import { companionsFor } from './companions.ts'
 import { minimalFinding, minimalFindings } from './conflict.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
 import type { Job } from './job.ts'
 import { pathTo } from './path.ts'
-import type { Trial } from './trial.ts'
+import type { Before, Trial } from './trial.ts'
 import { wouldWork } from './would-work.ts'
 
 export const GOOD_RANK = 0.62
@@ -39,7 +39,7 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
       ...feelAndLabelChanges(job, candidate, before.context),
     ],
     formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
-    findings: trial.findings,
+    findings: trial.findings(),
     path: pathTo(job, candidate, world),
     criteria: criteriaTable(job, candidate.stand, world, wishes.weights),
     open,

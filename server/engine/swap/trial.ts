@@ -1,19 +1,27 @@
-import { runChecks } from '#engine/checks/run.ts'
+import { runChecks, runRules } from '#engine/checks/run.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Change, Wishes } from '#engine/model/swap.ts'
+import { once } from '#engine/units/once.ts'
 import { contextAfter, replaceLines } from './apply.ts'
 import type { Placed } from './apply.ts'
-import { costOf, forbidding, worsened } from './compare.ts'
+import { costOf, forbidding, rulesByVoice, worsened } from './compare.ts'
 import { REPAIRS } from './repairs.ts'
+
+/** The formula before the swap, with all findings on it. */
+export interface Before {
+  context: FormulaContext
+  findings: readonly Finding[]
+}
 
 /** What came of putting a stand-in into the formula. */
 export interface Trial {
   after: FormulaContext
-  findings: Finding[]
+  /** all findings on it; worked out when asked for */
+  findings(): Finding[]
   /** worse than before and forbidding: the stand-in is refused */
   conflict: Finding[]
-  /** worse than before and allowed: costs rank */
+  /** worse than before and allowed: costs rank; not looked for where there is a conflict */
   burdens: Finding[]
   repairs: Change[]
   /** what repairs and burdens take off the rank */
@@ -22,48 +30,60 @@ export interface Trial {
 
 const MOST_REPAIRS = 3
 
-interface State {
+interface Look {
   context: FormulaContext
-  findings: Finding[]
+  /** worse than before, by the rules that can forbid */
   worse: Finding[]
+  forbidden: Finding[]
+  conflict: Finding[]
 }
 
-function look(context: FormulaContext, before: readonly Finding[], swapped: ReadonlySet<string>): State {
-  const findings = runChecks(context)
-  return { context, findings, worse: worsened(before, findings, swapped) }
+/** Looks with the rules that can forbid alone: the others have no say in whether a stand-in holds. */
+export function look(context: FormulaContext, before: Before, swapped: ReadonlySet<string>): Look {
+  const { world } = context
+  const findings = runRules(rulesByVoice(world).forbid, context)
+  const worse = worsened(before.findings, findings, swapped)
+  const forbidden = forbidding(worse, world)
+  // A stop that was there before is no fault of the stand-in, but nothing with a stop may be proposed.
+  const stops = findings.filter(({ severity }) => severity === 'stop')
+  return { context, worse, forbidden, conflict: [...new Set([...forbidden, ...stops])] }
 }
 
-/** Replaces lines, checks the whole formula, mends what can be mended, and compares with before. */
-export function tryOut(
-  before: { context: FormulaContext; findings: readonly Finding[] },
-  out: ReadonlySet<string>,
-  placed: readonly Placed[],
-  wishes: Wishes,
-): Trial {
+interface Mended {
+  state: Look
+  repairs: Change[]
+  cost: number
+}
+
+function mend(first: Look, before: Before, swapped: ReadonlySet<string>, wishes: Wishes, out: ReadonlySet<string>) {
+  const mended: Mended = { state: first, repairs: [], cost: 0 }
+  for (let round = 0; round < MOST_REPAIRS && mended.state.forbidden.length > 0; round++) {
+    const { context, forbidden } = mended.state
+    const repair = REPAIRS.map((kind) => kind(context, forbidden, wishes, out)).find((one) => one !== null)
+    if (!repair) break
+    const next = look(contextAfter(repair.formula, before.context), before, swapped)
+    // A repair that mends nothing is no repair.
+    if (next.forbidden.length >= forbidden.length) break
+    mended.state = next
+    mended.repairs.push(repair.change)
+    mended.cost += repair.cost
+  }
+  return mended
+}
+
+/** Replaces lines, checks the formula, mends what can be mended, and compares with before. */
+export function tryOut(before: Before, out: ReadonlySet<string>, placed: readonly Placed[], wishes: Wishes): Trial {
   const { world } = before.context
   const swapped = new Set([...out, ...placed.map(({ stand }) => stand.id)])
-  let state = look(contextAfter(replaceLines(before.context, out, placed), before.context), before.findings, swapped)
-  const repairs: Change[] = []
-  let cost = 0
-  for (let round = 0; round < MOST_REPAIRS; round++) {
-    const forbidden = forbidding(state.worse, world)
-    if (forbidden.length === 0) break
-    const repair = REPAIRS.map((kind) => kind(state.context, forbidden, wishes, out)).find((one) => one !== null)
-    if (!repair) break
-    const next = look(contextAfter(repair.formula, before.context), before.findings, swapped)
-    // A repair that mends nothing is no repair.
-    if (forbidding(next.worse, world).length >= forbidden.length) break
-    state = next
-    repairs.push(repair.change)
-    cost += repair.cost
-  }
-  // A stop that was there before is no fault of the stand-in, but nothing with a stop may be proposed.
-  const stops = state.findings.filter(({ severity }) => severity === 'stop')
-  const conflict = [...new Set([...forbidding(state.worse, world), ...stops])]
-  const burdens = state.worse.filter((finding) => !conflict.includes(finding))
+  const first = look(contextAfter(replaceLines(before.context, out, placed), before.context), before, swapped)
+  const { state, repairs, cost } = mend(first, before, swapped, wishes, out)
+  const { context, conflict } = state
+  const told =
+    conflict.length > 0 ? [] : worsened(before.findings, runRules(rulesByVoice(world).cost, context), swapped)
+  const burdens = [...state.worse.filter((finding) => !conflict.includes(finding)), ...told]
   return {
-    after: state.context,
-    findings: state.findings,
+    after: context,
+    findings: once(() => runChecks(context)),
     conflict,
     burdens,
     repairs,

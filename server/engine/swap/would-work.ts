@@ -6,9 +6,8 @@ import { nameOf } from '#engine/checks/say.ts'
 import { rebalance, takesUpDifference } from '#engine/dose/rebalance.ts'
 import { roundTo, short } from '#engine/units/round.ts'
 import { contextAfter, replaceLines } from './apply.ts'
-import type { Before } from './assess.ts'
-import { runChecks } from '#engine/checks/run.ts'
-import { forbidding, worsened } from './compare.ts'
+import { look } from './trial.ts'
+import type { Before } from './trial.ts'
 import type { Placed } from './apply.ts'
 
 interface Question {
@@ -23,10 +22,7 @@ interface Question {
 /** Nothing that forbids is left when the formula is like this. */
 function holds(formula: FormulaContext['formula'], { before, out, placed }: Question): boolean {
   const after = contextAfter(formula, before.context)
-  const findings = runChecks(after)
-  const swapped = new Set([...out, placed.stand.id])
-  const worse = worsened(before.findings, findings, swapped)
-  return forbidding(worse, before.context.world).length === 0 && findings.every(({ severity }) => severity !== 'stop')
+  return look(after, before, new Set([...out, placed.stand.id])).conflict.length === 0
 }
 
 const swapped = ({ before, out, placed }: Question, share_percent = placed.share_percent) =>

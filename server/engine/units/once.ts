@@ -1,0 +1,5 @@
+/** A value that is worked out when first asked for, and then kept. */
+export function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined
+  return () => (made ??= { value: make() }).value
+}
