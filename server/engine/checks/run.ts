@@ -13,14 +13,16 @@ export function runRule(id: string, context: FormulaContext): Finding[] {
   return (CHECKS[id]?.(context) ?? []).map((hit) => ({ rule: id, ...hit, severity: hit.severity ?? severity }))
 }
 
-/** Some rules on one formula; worst first, ties by rule and subject, so that one question has one answer. */
-export function runRules(ids: readonly string[], context: FormulaContext): Finding[] {
-  const findings = ids.flatMap((id) => runRule(id, context))
-  if (findings.length < 2) return findings
-  const keys = new Map(findings.map((finding) => [finding, key(finding)]))
-  const keyOf = (finding: Finding) => keys.get(finding) ?? ''
-  return findings.sort((a, b) => ORDER[a.severity] - ORDER[b.severity] || (keyOf(a) < keyOf(b) ? -1 : 1))
-}
+/** Worst first, ties by rule and subject, so that one question has one answer. */
+export const inOrder = (findings: readonly Finding[]): Finding[] =>
+  findings
+    .map((finding) => ({ finding, key: key(finding) }))
+    .sort((a, b) => ORDER[a.finding.severity] - ORDER[b.finding.severity] || (a.key < b.key ? -1 : 1))
+    .map(({ finding }) => finding)
+
+/** Some rules on one formula. */
+export const runRules = (ids: readonly string[], context: FormulaContext): Finding[] =>
+  inOrder(ids.flatMap((id) => runRule(id, context)))
 
 /** All rules on one formula. */
 export const runChecks = (context: FormulaContext): Finding[] => runRules(CHECK_IDS, context)

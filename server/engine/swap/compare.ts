@@ -56,6 +56,8 @@ interface Voices {
   forbid: readonly string[]
   /** rules that cannot forbid but take something off the rank */
   cost: readonly string[]
+  /** rules that are told and have no say */
+  silent: readonly string[]
 }
 
 const voices = new WeakMap<Knowledge, Voices>()
@@ -69,6 +71,7 @@ export function rulesByVoice({ knowledge }: World): Voices {
   const found = {
     forbid: ids.filter((id) => voiceOf(id) === 'refuse'),
     cost: ids.filter((id) => voiceOf(id) === 'cost'),
+    silent: ids.filter((id) => voiceOf(id) === 'silent'),
   }
   voices.set(knowledge, found)
   return found

@@ -1,4 +1,4 @@
-import { runChecks, runRules } from '#engine/checks/run.ts'
+import { inOrder, runRules } from '#engine/checks/run.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Change, Wishes } from '#engine/model/swap.ts'
@@ -32,7 +32,9 @@ const MOST_REPAIRS = 3
 
 interface Look {
   context: FormulaContext
-  /** worse than before, by the rules that can forbid */
+  /** of the rules that can forbid */
+  findings: Finding[]
+  /** those worse than before */
   worse: Finding[]
   forbidden: Finding[]
   conflict: Finding[]
@@ -46,7 +48,7 @@ export function look(context: FormulaContext, before: Before, swapped: ReadonlyS
   const forbidden = forbidding(worse, world)
   // A stop that was there before is no fault of the stand-in, but nothing with a stop may be proposed.
   const stops = findings.filter(({ severity }) => severity === 'stop')
-  return { context, worse, forbidden, conflict: [...new Set([...forbidden, ...stops])] }
+  return { context, findings, worse, forbidden, conflict: [...new Set([...forbidden, ...stops])] }
 }
 
 interface Mended {
@@ -78,12 +80,13 @@ export function tryOut(before: Before, out: ReadonlySet<string>, placed: readonl
   const first = look(contextAfter(replaceLines(before.context, out, placed), before.context), before, swapped)
   const { state, repairs, cost } = mend(first, before, swapped, wishes, out)
   const { context, conflict } = state
-  const told =
-    conflict.length > 0 ? [] : worsened(before.findings, runRules(rulesByVoice(world).cost, context), swapped)
+  const { cost: costly, silent } = rulesByVoice(world)
+  const others = once(() => runRules(costly, context))
+  const told = conflict.length > 0 ? [] : worsened(before.findings, others(), swapped)
   const burdens = [...state.worse.filter((finding) => !conflict.includes(finding)), ...told]
   return {
     after: context,
-    findings: once(() => runChecks(context)),
+    findings: once(() => inOrder([...state.findings, ...others(), ...runRules(silent, context)])),
     conflict,
     burdens,
     repairs,
