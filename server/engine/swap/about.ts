@@ -2,7 +2,7 @@ import { nameOf } from '#engine/formula/say.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import { mainRole } from '#engine/graph/subject.ts'
 import type { AboutOne, Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
-import { assess } from './assess.ts'
+import { assess, prepare } from './assess.ts'
 import type { Assessed } from './assess.ts'
 import { rate } from './candidates.ts'
 import { hangsOn } from './hangs-on.ts'
@@ -59,7 +59,12 @@ function aboutOne(stand: Subject, job: Job, before: Before, wishes: Wishes, repl
   if (other) return refused(other)
   const unmet = wishUnmet(stand, wishes, new Set(before.context.lines.map(({ subject }) => subject.id)))
   if (unmet !== null) return refused(refusedFor('wish', stand, `${nameOf(stand)} ${unmet}`))
-  const assessed = assess(job, rate(job, stand, before.context, wishes.weights ?? {}), before, wishes)
+  const assessed = assess(
+    job,
+    prepare(job, rate(job, stand, before.context, wishes.weights ?? {}), before),
+    before,
+    wishes,
+  )
   if (!hasTrial(assessed)) return refused(refusalOf(job, assessed, before))
   const low = assessed.rank < LEAST_RANK ? 'It holds here, but does the job too differently to be proposed' : null
   return {

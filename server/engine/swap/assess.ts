@@ -24,7 +24,7 @@ export interface Assessed {
 /** Below this a trial dose is no dose. */
 const LEAST_PERCENT = 0.001
 
-export function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
+function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
   const dose = doseOf({
     basis: job.swap.dose,
     missing: job.missing,
@@ -127,7 +127,7 @@ function unfitHere(
 }
 
 /** Why a candidate is out before it is mixed in; null when it is worth a trial. */
-export function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, context: FormulaContext): string | null {
+function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, context: FormulaContext): string | null {
   const { stand, denied, failedMust } = candidate
   if (denialDecides(candidate) && denied)
     return `${nameOf(stand)}: ${denied.says || `is known not to stand in for ${nameOf(job.missing)}`}`
@@ -136,17 +136,32 @@ export function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, conte
 }
 
 /** What a stand-in loses by itself, whatever the trial says. */
-export const costUnmixed = (job: Job, candidate: Candidate, dose: Dose): number =>
+const costUnmixed = (job: Job, candidate: Candidate, dose: Dose): number =>
   UNCOVERED_COST * uncovered(job, candidate).length +
   UNKNOWN_DOSE_COST * dose.unknown.length +
   ownCost(job, candidate, dose)
 
-export function assess(job: Job, candidate: Candidate, before: Before, wishes: Wishes): Assessed {
+/** What can be told of a candidate before it is mixed in. */
+export interface Prepared {
+  candidate: Candidate
+  dose: Dose
+  refusedBecause: string | null
+  /** the best that its rank can become */
+  bound: number
+}
+
+export function prepare(job: Job, candidate: Candidate, { context }: Before): Prepared {
+  const dose = doseFor(job, candidate)
+  const refusedBecause = refusedUnmixed(job, candidate, dose, context)
+  return { candidate, dose, refusedBecause, bound: candidate.promise - costUnmixed(job, candidate, dose) }
+}
+
+export function assess(job: Job, { candidate, ...prepared }: Prepared, before: Before, wishes: Wishes): Assessed {
+  const { refusedBecause, bound } = prepared
+  let { dose } = prepared
+  if (refusedBecause !== null) return { candidate, dose, trial: null, rank: -1, refusedBecause }
   const out = new Set([job.missing.id])
   const { stand } = candidate
-  let dose = doseFor(job, candidate)
-  const refusedBecause = refusedUnmixed(job, candidate, dose, before.context)
-  if (refusedBecause !== null) return { candidate, dose, trial: null, rank: -1, refusedBecause }
   let trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
   const lower = trial.conflict.length > 0 ? lawfulDose(dose, candidate, trial) : null
   if (lower) {
@@ -154,6 +169,5 @@ export function assess(job: Job, candidate: Candidate, before: Before, wishes: W
     trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
   }
   const [worst] = trial.conflict
-  const cost = trial.cost + costUnmixed(job, candidate, dose)
-  return { candidate, dose, trial, rank: candidate.promise - cost, refusedBecause: worst ? worst.message : null }
+  return { candidate, dose, trial, rank: bound - trial.cost, refusedBecause: worst ? worst.message : null }
 }

@@ -2,7 +2,7 @@ import { nameOf } from '#engine/checks/say.ts'
 import type { Dose } from '#engine/dose/dose.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
-import { costUnmixed, doseFor, refusedUnmixed } from './assess.ts'
+import { prepare } from './assess.ts'
 import { bestFirst } from './best-first.ts'
 import { candidatesFor } from './candidates.ts'
 import type { Candidate } from './candidates.ts'
@@ -52,13 +52,10 @@ function optionsFor(job: Job, { jobs, before, wishes }: JointQuestion): Option[]
   const missing = new Set(jobs.map((one) => one.missing.id))
   const present = new Set(before.context.lines.map(({ subject }) => subject.id))
   return candidatesFor(job, before.context, missing, wishes)
-    .flatMap((candidate) => {
-      const dose = doseFor(job, candidate)
-      const out =
-        wishUnmet(candidate.stand, wishes, present) !== null ||
-        refusedUnmixed(job, candidate, dose, before.context) !== null
-      return out ? [] : [{ job, candidate, dose, worth: candidate.promise - costUnmixed(job, candidate, dose) }]
-    })
+    .filter(({ stand }) => wishUnmet(stand, wishes, present) === null)
+    .map((candidate) => prepare(job, candidate, before))
+    .filter(({ refusedBecause }) => refusedBecause === null)
+    .map(({ candidate, dose, bound }) => ({ job, candidate, dose, worth: bound }))
     .filter(({ worth }) => worth >= LEAST_RANK)
     .sort((a, b) => b.worth - a.worth || (a.candidate.stand.id < b.candidate.stand.id ? -1 : 1))
 }

@@ -1,8 +1,8 @@
 import { wishUnmet } from './wishes.ts'
 import type { Wishes } from '#engine/model/swap.ts'
 import { nameOf } from '#engine/checks/say.ts'
-import { assess } from './assess.ts'
-import type { Assessed } from './assess.ts'
+import { assess, prepare } from './assess.ts'
+import type { Assessed, Prepared } from './assess.ts'
 import type { Before } from './trial.ts'
 import type { Candidate } from './candidates.ts'
 import type { Job } from './job.ts'
@@ -25,9 +25,20 @@ const LEAST_TRIALS = 15
 const trialsFor = (lines: number): number =>
   Math.max(LEAST_TRIALS, Math.min(MOST_TRIALS, Math.round((MOST_TRIALS * USUAL_LINES) / lines)))
 
+/** Best bound first; ties as the candidates came. */
+const byBound = (a: Prepared, b: Prepared): number => b.bound - a.bound
+
+const unmetWish = (job: Job, candidate: Candidate, unmet: string): Assessed => ({
+  candidate,
+  dose: { share_percent: job.share_percent, how: '', unknown: [] },
+  trial: null,
+  rank: -1,
+  refusedBecause: `${nameOf(candidate.stand)} ${unmet}`,
+})
+
 /**
- * Tries candidates in the order of their promise. The promise is an upper bound of the rank (a trial only costs), so
- * the search ends when the next promise cannot beat the worst of the wanted number: nothing better is passed over.
+ * Tries candidates in the order of what their rank can become at best. A trial only costs, so the search ends when the
+ * next cannot beat the worst of the wanted number: nothing better is passed over.
  */
 export function search(
   job: Job,
@@ -41,28 +52,19 @@ export function search(
   const refused: Assessed[] = []
   const inFormula = new Set(before.context.lines.map(({ subject }) => subject.id))
   const mostTrials = trialsFor(before.context.lines.length)
+  const worthTrying = candidates.filter(({ promise }) => promise >= least).map((one) => prepare(job, one, before))
   let trials = 0
-  for (const candidate of candidates) {
-    const full = offered.length >= wanted && (offered[wanted - 1]?.rank ?? 0) >= candidate.promise
-    if (candidate.promise < least || full || trials >= mostTrials) break
+  for (const prepared of worthTrying.sort(byBound)) {
+    const { candidate, bound } = prepared
+    const full = offered.length >= wanted && (offered[wanted - 1]?.rank ?? 0) >= bound
+    if (full || trials >= mostTrials) break
     const unmet = wishUnmet(candidate.stand, wishes, inFormula)
-    if (unmet !== null) {
-      if (refused.length < MOST_REFUSED)
-        refused.push({
-          candidate,
-          dose: { share_percent: job.share_percent, how: '', unknown: [] },
-          trial: null,
-          rank: -1,
-          refusedBecause: `${nameOf(candidate.stand)} ${unmet}`,
-        })
-      continue
-    }
-    trials += 1
-    const assessed = assess(job, candidate, before, wishes)
-    if (assessed.refusedBecause !== null) {
-      if (refused.length < MOST_REFUSED) refused.push(assessed)
-    } else if (assessed.rank >= least) {
-      offered.push(assessed)
+    const one = unmet === null ? assess(job, prepared, before, wishes) : unmetWish(job, candidate, unmet)
+    if (one.trial) trials += 1
+    if (one.refusedBecause !== null) {
+      if (refused.length < MOST_REFUSED) refused.push(one)
+    } else if (one.rank >= least) {
+      offered.push(one)
       offered.sort((a, b) => b.rank - a.rank || (a.candidate.stand.id < b.candidate.stand.id ? -1 : 1))
     }
   }
