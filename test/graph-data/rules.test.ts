@@ -31,6 +31,14 @@ test('a rule that costs rank says how much, one that refuses is never a mere not
   expect(rules.filter(({ swap, severity }) => swap === 'refuse' && severity === 'note')).toEqual([])
 })
 
+test('only a rule that refuses in a swap ever stops a formula', () => {
+  const stopping = rules.filter(({ id, fires }) =>
+    (fires as Formula[]).some((formula) => findingsOf(id, formula).some(({ severity }) => severity === 'stop')),
+  )
+  expect(stopping.length).toBeGreaterThan(1)
+  expect(stopping.filter(({ swap }) => swap !== 'refuse')).toEqual([])
+})
+
 test('every excused case exists and gives its reason', () => {
   const missing = KNOWN_GAPS.filter(({ rule, list, at }) => !knowledge.rules.get(rule)?.[list][at])
   expect(missing).toEqual([])

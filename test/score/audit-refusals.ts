@@ -5,7 +5,7 @@ import type { World } from '#engine/index.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Line } from '#engine/model/formula.ts'
-import { assess } from '#engine/swap/assess.ts'
+import { assess, prepare } from '#engine/swap/assess.ts'
 import { candidatesFor } from '#engine/swap/candidates.ts'
 import { minimalLines } from '#engine/swap/conflict.ts'
 import { lookBefore } from '#engine/swap/find-swaps.ts'
@@ -51,7 +51,7 @@ function auditCase(world: World, one: SwapCase, audit: Audit): void {
   const job = missing && jobOf(before.context, missing)
   if (!job) return
   for (const candidate of candidatesFor(job, before.context, new Set([job.missing.id])).slice(0, 20)) {
-    const { trial } = assess(job, candidate, before, {})
+    const { trial } = assess(job, prepare(job, candidate, before), before, {})
     for (const finding of trial?.conflict.slice(0, 3) ?? []) {
       audit.conflicts += 1
       if (trial && !isMinimal(finding, trial.after)) audit.notMinimal += 1

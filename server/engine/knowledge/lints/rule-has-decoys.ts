@@ -26,6 +26,8 @@ function faultsOf({ fires, silent, severity, swap, why }: Rule, vocabulary: Voca
     ...(silent.length < LEAST ? [`${silent.length} decoys; at least ${LEAST} show where it stays silent`] : []),
     ...(SEVERITIES.includes(severity) ? [] : [`severity ${severity} is not one of ${SEVERITIES.join(', ')}`]),
     ...(SWAPS.includes(swap) ? [] : [`swap ${swap} is not one of ${SWAPS.join(', ')}`]),
+    // A swap looks first with the rules that refuse, and takes what they let pass as held.
+    ...(severity === 'stop' && swap !== 'refuse' ? [`stops, but its swap is ${swap}, not refuse`] : []),
     ...(why === '' ? ['says not why'] : []),
     ...unknown.map((id) => `a case names ${id}, which is not known`),
   ]
