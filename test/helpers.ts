@@ -43,6 +43,8 @@ export interface Parts {
   inventory?: InventoryRow[]
   tables?: RawData['tables']
   sources?: Record<string, string>[]
+  /** by path below graph-data */
+  lessons?: Record<string, unknown>
 }
 
 const PROPERTIES = {
@@ -76,6 +78,7 @@ export function makeRaw(parts: Parts = {}): RawData {
     limits: (parts.limits ?? []).map((data) => file(`limits/${String(data['id'])}.yaml`, data)),
     rules: rules.map((data) => file(`rules/${String(data['id'])}.yaml`, data)),
     allergens: [],
+    lessons: Object.entries(parts.lessons ?? {}).map(([path, data]) => file(path, data)),
     tables: parts.tables ?? [],
     sources: [{ path: 'sources/by-hand.tsv', rows: parts.sources ?? [] }],
     inventory: parts.inventory ?? [],

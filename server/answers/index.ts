@@ -6,6 +6,7 @@ import { graphAnswer, wholeGraphAnswer } from './graph.ts'
 import { healthAnswer } from './health.ts'
 import { ingredientAnswers } from './ingredients.ts'
 import { labelAnswer } from './label.ts'
+import { lessonAnswers } from './learn-lessons.ts'
 import { learnAnswers } from './learn.ts'
 import { nameAnswer } from './names.ts'
 import { phAnswers } from './ph.ts'
@@ -33,4 +34,5 @@ export const ANSWERS: readonly Answer[] = [
   ...phAnswers,
   batchAnswer,
   ...learnAnswers,
+  ...lessonAnswers,
 ]

@@ -15,6 +15,7 @@ export const ERROR_CODES = {
   'unknown-class': 'Neither a class nor an ingredient has this id',
   'out-of-range': 'A calculation does not hold for this argument; the message names it and its range',
   'not-in-formula': 'An ingredient that is said to be missing is not a line of the formula',
+  'unknown-lesson': 'No lesson has this id',
   'unknown-item': 'The graph makes no such practice item, or another one since it changed',
   'not-a-choice': 'The answer is not one of the choices of the practice item',
   'not-found': 'There is no such page or route',

@@ -88,6 +88,7 @@ export function loadRaw(root: string): RawData {
     rules: namesIn(root, 'rules', /\.yaml$/),
     allergens: namesIn(root, 'allergens', /\.yaml$/),
     practice: namesIn(root, 'practice', /\.yaml$/),
+    lessons: ['lessons/ideas', 'lessons/roles'].flatMap((folder) => namesIn(root, folder, /\.yaml$/)),
     tables: namesIn(root, 'tables', /\.tsv$/),
     sources: namesIn(root, 'sources', /\.(tsv|csv)$/),
   }
@@ -107,6 +108,7 @@ export function loadRaw(root: string): RawData {
     rules: all(folders.rules),
     allergens: all(folders.allergens),
     practice: all(folders.practice),
+    lessons: all(folders.lessons),
     tables: tables(folders.tables),
     sources: tables(folders.sources),
     inventory: inventoryOf(files.table(INVENTORY)),

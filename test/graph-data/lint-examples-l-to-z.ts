@@ -5,6 +5,7 @@ import {
   changed,
   fact,
   limit,
+  lessonWorld,
   limits,
   oleic,
   other,
@@ -24,6 +25,18 @@ const meltingTable = {
 
 /** One good and one bad world for every lint from L to Z. */
 export const EXAMPLES_L_TO_Z: Record<string, Example> = {
+  'lesson-is-well-formed': {
+    good: lessonWorld(),
+    bad: lessonWorld({ parts: [{ text: 'word '.repeat(351) }] }),
+    at: /^lessons\/roles\/humectant\.yaml/,
+    says: /351 words, expected 60 to 350/,
+  },
+  'lesson-states-facts': {
+    good: lessonWorld(),
+    bad: lessonWorld({ states: [{ says: 'It is none.', not_plays: { ingredient: 'glycerin', role: 'humectant' } }] }),
+    at: /^lessons\/roles\/humectant\.yaml\/states\/0/,
+    says: /"It is none\.": glycerin plays humectant/,
+  },
   'level-is-in-order': changed(
     roleOf('humectant', { level_percent: { min: 1, max: 10, typical: 3 } }),
     roleOf('humectant', { level_percent: { min: 1, max: 10, typical: 12 } }),
@@ -111,6 +124,12 @@ export const EXAMPLES_L_TO_Z: Record<string, Example> = {
     bad: withRecord({}, { roles: { humectant: { label: 'Humectant' } } }),
     at: /^roles\.yaml\/roles\/humectant/,
     says: /1 play this role; add members or say in "few" why/,
+  },
+  'role-has-lesson': {
+    good: lessonWorld(),
+    bad: withRecord({}),
+    at: /^roles\.yaml\/roles\/humectant/,
+    says: /no lesson explains this role/,
   },
   'role-is-well-formed': {
     good: withRecord({}, { roles: { humectant: { label: 'Humectant' } } }),

@@ -74,6 +74,18 @@ export const withRecord = (change: Loose, more: Small = {}): Small => ({
   ingredients: [{ ...GLYCERIN, ...change }, ...(more.ingredients ?? [])],
 })
 
+/** A lesson about the role of glycerin in the small worlds. */
+export const LESSON = {
+  id: 'humectant',
+  parts: [{ text: 'word '.repeat(50) }, { text: 'word '.repeat(50) }],
+  seen: SEEN,
+  sources: [],
+  states: [{ says: 'Glycerin is a humectant.', plays: { ingredient: 'glycerin', role: 'humectant' } }],
+  live: { kind: 'who-plays', role: 'humectant' },
+}
+export const lessonWorld = (change: Loose = {}): Small =>
+  withRecord({}, { lessons: { 'lessons/roles/humectant.yaml': { ...LESSON, ...change } } })
+
 /** One fact, good and bad. */
 export const fact = (
   good: Loose,

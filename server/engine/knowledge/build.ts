@@ -10,6 +10,7 @@ import { expandCompositions } from './expand-composition.ts'
 import { expandIngredient } from './expand-ingredient.ts'
 import { expandLimit } from './expand-limit.ts'
 import { expandTerms } from './expand-terms.ts'
+import { expandLessons } from './expand-lessons.ts'
 import { expandPractice } from './expand-practice.ts'
 import { expandClashes, expandClasses, expandProperties, expandRoles, expandRule } from './expand-vocabulary.ts'
 import { fattyAcidClaims } from './fatty-acid-claims.ts'
@@ -154,6 +155,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
     aliases,
     tables: plainTables(raw),
     practice: expandPractice(raw.practice ?? []),
+    lessons: expandLessons(raw.lessons ?? []),
     terms: expandTerms(raw.terms),
   }
   const faults = faultsOf(raw, known)

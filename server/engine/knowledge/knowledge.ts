@@ -9,6 +9,7 @@ import type {
   Rule,
   Source,
 } from '#engine/model/records.ts'
+import type { Lesson } from '#engine/model/lesson.ts'
 import type { PracticeFormula } from '#engine/model/learn.ts'
 import type { AcidTable } from './acids.ts'
 import type { DeclaredAllergen } from './expand-allergen.ts'
@@ -46,5 +47,7 @@ export interface Knowledge {
   tables: ReadonlyMap<string, readonly Readonly<Record<string, string>>[]>
   /** recipes that hold together, to make practice items of */
   practice: readonly PracticeFormula[]
+  /** lessons by id */
+  lessons: ReadonlyMap<string, Lesson>
   problems: readonly Problem[]
 }

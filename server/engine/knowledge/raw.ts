@@ -28,6 +28,8 @@ export interface RawData {
   allergens: RawFile[]
   /** recipes to practise on */
   practice?: RawFile[]
+  /** lessons about roles and ideas */
+  lessons?: RawFile[]
   tables: RawTable[]
   sources: RawTable[]
   inventory: InventoryRow[]

@@ -22,6 +22,8 @@ import { idMatchesName } from './id-matches-name.ts'
 import { iodineIsReachable } from './iodine-is-reachable.ts'
 import { iodineNearDerived } from './iodine-near-derived.ts'
 import { keyIsKnown } from './key-is-known.ts'
+import { lessonIsWellFormed } from './lesson-is-well-formed.ts'
+import { lessonStatesFacts } from './lesson-states-facts.ts'
 import { levelIsInOrder } from './level-is-in-order.ts'
 import { levelIsLawful } from './level-is-lawful.ts'
 import { limitFactorHasReason } from './limit-factor-has-reason.ts'
@@ -40,6 +42,7 @@ import { rangeIsOrdered } from './range-is-ordered.ts'
 import { recordIsComplete } from './record-is-complete.ts'
 import { retiredNamesSuccessor } from './retired-names-successor.ts'
 import { roleHasFiveMembers } from './role-has-five-members.ts'
+import { roleHasLesson } from './role-has-lesson.ts'
 import { roleIsWellFormed } from './role-is-well-formed.ts'
 import { ruleHasDecoys } from './rule-has-decoys.ts'
 import { saponificationFitsAcids } from './saponification-fits-acids.ts'
@@ -70,6 +73,8 @@ export const FAULT_LINTS: Readonly<Record<string, Lint>> = {
   'heat-window-is-open': heatWindowIsOpen,
   'id-matches-name': idMatchesName,
   'key-is-known': keyIsKnown,
+  'lesson-is-well-formed': lessonIsWellFormed,
+  'lesson-states-facts': lessonStatesFacts,
   'level-is-in-order': levelIsInOrder,
   'limit-row-says-something': limitRowSaysSomething,
   'names-are-own': namesAreOwn,
@@ -117,6 +122,7 @@ export const DOUBT_LINTS: Readonly<Record<string, Lint>> = {
   'printed-source-has-place': printedSourceHasPlace,
   'record-is-complete': recordIsComplete,
   'role-has-five-members': roleHasFiveMembers,
+  'role-has-lesson': roleHasLesson,
   'rule-has-decoys': ruleHasDecoys,
   'saponification-near-derived': saponificationNearDerived,
   'source-is-used': sourceIsUsed,
