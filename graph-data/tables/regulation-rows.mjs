@@ -1,25 +1,34 @@
 const PRODUCTS = ['leave-on', 'rinse-off']
 const PLACES = ['face', 'eye', 'lip', 'hair', 'hand', 'body', 'deodorant', 'intimate', 'nail']
 const AREAS = [...PLACES, 'under-3', 'oral']
-const FORMS = ['spray', 'powder', 'bar']
+const FORMS = ['spray', 'aerosol', 'powder', 'bar']
 const ALLIED = { face: ['eye', 'lip'], body: ['hand'] }
-const DEFAULTS = { all: '*', powder: 'powder', aerosol: 'spray', 'raw-material': '*', fragrance: '(fragrance product)', depilatory: '(depilatory)', mouthwash: 'oral (mouthwash)' }
+const DEFAULTS = { all: '*', powder: 'powder', aerosol: 'aerosol', 'raw-material': '*', fragrance: '(fragrance product)', depilatory: '(depilatory)', mouthwash: 'oral (mouthwash)' }
 
-/** `leave-on hair !body spray (hair dye)` -> scope; `*` is every product; words in brackets say what a formula cannot tell. */
-const scopeOf = (text, { problems, uses }) => {
+/** `leave-on hair !body spray (hair dye)` -> scope; `!spray` bars sprays; `*` is every product; words in brackets say what a formula cannot tell. */
+const scopeOf = (text, tools) => {
+  const { problems } = tools
   const only = /\((.*)\)/.exec(text)?.[1]
   const words = text.replace(/\(.*\)/, '').split(/\s+/).filter((word) => word && word !== '*')
   const pick = (list) => words.filter((word) => list.includes(word))
-  const not = words.filter((word) => word.startsWith('!')).map((word) => word.slice(1))
-  words.filter((word) => ![...PRODUCTS, ...AREAS, ...FORMS, ...AREAS.map((area) => `!${area}`)].includes(word))
+  const areas = pick(AREAS)
+  const not = words.filter((word) => word.startsWith('!') && word !== '!spray').map((word) => word.slice(1))
+  words.filter((word) => ![...PRODUCTS, ...AREAS, ...FORMS, '!spray', ...AREAS.map((area) => `!${area}`)].includes(word))
     .forEach((word) => problems.push(`unknown word in scope: ${word}`))
   return {
     ...(pick(PRODUCTS).length ? { product: pick(PRODUCTS)[0] } : {}),
-    ...(pick(AREAS).length ? { areas: pick(AREAS) } : {}),
+    ...(areas.length ? { areas } : {}),
     ...(not.length ? { not_areas: not } : {}),
     ...(pick(FORMS).length ? { form: pick(FORMS) } : {}),
-    ...(only ? { only, ...uses[only] } : {}),
+    ...(words.includes('!spray') ? { not_form: ['spray'] } : {}),
+    ...(only ? { only, ...usesOf(only, areas, tools) } : {}),
   }
+}
+
+/** What a formula may state of a use: every use outside the mouth has its words in uses.yaml. */
+const usesOf = (only, areas, { problems, uses }) => {
+  if (!uses[only] && !areas.includes('oral')) problems.push(`no words for the use: ${only}`)
+  return uses[only]
 }
 
 const number = (text) => (text ? Number(text) : undefined)
@@ -73,7 +82,7 @@ export const rowsOf = (facts, map, tools) => {
 
 const strictness = ({ prohibited, max_percent = Infinity }) => (prohibited ? -1 : max_percent)
 const meet = (a, b) => !a.product || !b.product || a.product === b.product
-const wider = (w, r) => (!w.product || w.product === r.product) && !w.areas && !w.form && !w.only
+const wider = (w, r) => (!w.product || w.product === r.product) && !w.areas && !w.form && !w.not_form && !w.only
 
 /**
  * A generous row for one place must not cover a product that is also used where a stricter row holds:
@@ -93,6 +102,6 @@ export const narrowed = (rows) =>
     const rest = open ? PLACES.filter((place) => ![...places, ...allied, ...generous].includes(place)) : []
     const not_areas = [...new Set([...(row.scope.not_areas ?? []), ...named.filter((area) => PLACES.includes(area) && !places.includes(area)), ...rest])]
     if (not_areas.length === 0) return row
-    const { product, form } = row.scope
-    return { ...row, scope: { ...(product ? { product } : {}), areas, not_areas, ...(form ? { form } : {}) } }
+    const { product, form, not_form } = row.scope
+    return { ...row, scope: { ...(product ? { product } : {}), areas, not_areas, ...(form ? { form } : {}), ...(not_form ? { not_form } : {}) } }
   })

@@ -1,4 +1,4 @@
-import type { Area, Form } from '#engine/model/formula.ts'
+import type { Area, Dispensing, Form, Use } from '#engine/model/formula.ts'
 import type { LawRow } from './law-rows.ts'
 
 /** A product on which a row bears. */
@@ -19,6 +19,10 @@ export interface Circumstances {
   factor?: number
   /** the row speaks of a use or purpose that no formula states: within it is asked, never stopped */
   named?: true
+  /** what the maker states of it */
+  uses?: Use[]
+  professional?: boolean
+  dispensing?: Dispensing
 }
 
 const BY_SCOPE: Record<string, Circumstances> = {
@@ -120,6 +124,8 @@ const BY_FACT: Record<string, Circumstances> = {
   'EU-III-70-09': { product: 'leave-on', areas: ['intimate'], named: true },
   'EU-III-75-01': SCENTED,
   'EU-III-75-03': { areas: ['body'], beside: { 'sodium-laureth-sulfate': 10 }, named: true },
+  'EU-III-75-05': { product: 'leave-on', areas: ['hair'] },
+  'EU-III-75-09': { product: 'leave-on', areas: ['deodorant'] },
   'EU-III-75-06': { areas: ['body'] },
   'EU-III-75-07': MADE_UP,
   'EU-III-98-': { ...OTHERWISE_PRESERVED, entries: ['3'] },
@@ -147,6 +153,13 @@ const BY_FACT: Record<string, Circumstances> = {
   'EU-III-321-01': { product: 'leave-on', areas: ['face'], form: 'powder' },
   'EU-III-322-': { areas: ['body'] },
   'EU-III-324-02': MADE_UP,
+  'EU-III-324-04': { product: 'leave-on', areas: ['hair'] },
+  'EU-III-324-05': { product: 'leave-on', areas: ['deodorant'] },
+  'EU-III-324-06': { product: 'leave-on', areas: ['body'] },
+  'EU-III-321-02': { product: 'leave-on', areas: ['hair'] },
+  'EU-III-321-03': { product: 'leave-on', areas: ['hair'] },
+  'EU-III-297-05': SCENTED,
+  'EU-V-61-01': { areas: ['deodorant'] },
   'EU-III-324-08': {},
   'EU-III-324-07': { areas: ['body'] },
   'EU-III-324-09': SCENTED,
@@ -158,6 +171,8 @@ const BY_FACT: Record<string, Circumstances> = {
   'EU-III-380-01': SCENTED,
   'EU-III-380-06': { areas: ['under-3'] },
   'EU-III-381-': ALUMINA,
+  'EU-III-381-02': { areas: ['deodorant'] },
+  'EU-III-381-08': { product: 'leave-on', areas: ['hair'] },
   'EU-III-381-05': { areas: ['body'], form: 'wash' },
   'EU-III-381-06': { areas: ['body'], form: 'bar' },
   'EU-III-381-07': { areas: ['hair'], form: 'wash' },
@@ -197,6 +212,8 @@ const BY_FACT: Record<string, Circumstances> = {
   'US-CIR-AHA-02': { substance: 'glycolic-acid', named: true },
   'US-CIR-AHA-03': { named: true },
   'US-CIR-AHA-04': { named: true },
+  'US-CFR-700.14-': { substance: 'vinyl-chloride' },
+  'US-CFR-700.16-': { substance: 'zirconium-chlorohydrate' },
   'US-CFR-700.13-': { substance: 'thimerosal', factor: 0.4955, areas: ['eye'] },
   'US-CFR-700.35-': { substance: 'zinc-oxide' },
   'US-CFR-250.250-': { substance: 'hexachlorophene' },

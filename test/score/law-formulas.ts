@@ -7,7 +7,15 @@ import type { Circumstances } from './law-circumstances.ts'
 import type { LawRow } from './law-rows.ts'
 
 const LAW_RULES: ReadonlySet<string> = new Set([
-  ...['limit-by-law', 'limit-coming', 'limit-by-content', 'law-ph', 'law-condition', 'colour-list-unknown'],
+  ...[
+    'limit-by-law',
+    'limit-by-opinion',
+    'limit-coming',
+    'limit-by-content',
+    'law-ph',
+    'law-condition',
+    'colour-list-unknown',
+  ],
 ])
 
 const FILLER = 'caprylic-capric-triglyceride'
@@ -27,6 +35,9 @@ export function formulaOf(
     product: here.product ?? 'leave-on',
     ...(here.areas && { areas: here.areas }),
     ...(here.form && { form: here.form }),
+    ...(here.uses && { uses: here.uses }),
+    ...(here.professional !== undefined && { professional: here.professional }),
+    ...(here.dispensing && { dispensing: here.dispensing }),
     ph: here.ph ?? 6,
     hottest_c: 40,
     lines: [{ ingredient: FILLER, fills: true }, ...line, ...beside],

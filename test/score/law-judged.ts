@@ -5,6 +5,7 @@ import type { Circumstances } from './law-circumstances.ts'
 import { findingsOfEntry, formulaOf, has } from './law-formulas.ts'
 import { NOT_CHECKABLE, SETS_NOTHING } from './law-not-checkable.ts'
 import type { LawRow } from './law-rows.ts'
+import { statedFor } from './law-stated-uses.ts'
 
 export type Outcome = 'figure' | 'use' | 'told' | 'nothing' | 'not-checkable'
 
@@ -80,7 +81,9 @@ function faultsOfFigure(world: World, row: LawRow, here: Circumstances): string[
   const outside = outsideOf(row, here).map(judge)
   const wrongInside = here.named ? has(inside, 'stop') : has(inside, 'stop', 'unknown', 'warn')
   const isRight = (found: readonly Finding[]): boolean =>
-    has(found, 'stop') || (here.named === true && has(found, 'unknown')) || (isOpinion(row) && has(found, 'warn'))
+    has(found, row.access === 'memory' ? 'warn' : 'stop') ||
+    (here.named === true && has(found, 'unknown')) ||
+    (isOpinion(row) && has(found, 'warn'))
   return [
     ...(wrongInside ? [`inside is judged ${said(inside)}`] : []),
     ...(outside.length === 0 ? ['no formula outside could be made'] : []),
@@ -109,7 +112,7 @@ const isTold = ({ type, fact }: LawRow): boolean =>
 
 /** Rows of another kind that set a figure all the same. */
 const AS_FIGURE: Record<string, Partial<LawRow>> = {
-  'EU-III-15a-07': { max_percent: 5 }, // the conversion, tried on potassium hydroxide as cuticle softener
+  'EU-III-15a-07': { max_percent: 5, access: 'read' }, // the conversion, tried on potassium hydroxide as cuticle softener
   'US-CFR-700.13-01': { type: 'max_percent' },
 }
 
@@ -120,12 +123,22 @@ export function judgeRow(world: World, row: LawRow): Judged {
   const here = circumstancesOf(row)
   const asFigure = { ...row, ...AS_FIGURE[row.fact] }
   if (isTold(asFigure)) return { row, outcome: 'told', faults: faultsOfTold(world, row, here) }
-  return { row, outcome: here.named ? 'use' : 'figure', faults: faultsOfFigure(world, asFigure, here) }
+  return { row, outcome: here.named ? 'use' : 'figure', faults: faultsOfUses(world, asFigure, here) }
+}
+
+/** A row that names a use: asked where nobody stated it, binding where it is stated. */
+function faultsOfUses(world: World, row: LawRow, here: Circumstances): string[] {
+  const stated = statedFor(row.fact)
+  const unstated = here.named || stated === null ? faultsOfFigure(world, row, here) : []
+  if (stated === null) return unstated
+  const { named: _, ...plain } = here
+  const told = faultsOfFigure(world, row, { ...plain, ...stated })
+  return [...unstated, ...told.map((fault) => `stated: ${fault}`)]
 }
 
 /** A limit with a day still to come: before that day too much only warns of what is coming. Null where it has none. */
 export function faultOfDay(world: World, row: LawRow, lastDayBefore: string): string | null {
-  const here = circumstancesOf(row)
+  const here = { ...circumstancesOf(row), ...statedFor(row.fact) }
   const limit_percent = limitOf(row, here)
   if (limit_percent === null) return null
   const tested = { substance: substanceOf(row, here), share_percent: Math.min(95, limit_percent * OUTSIDE) }

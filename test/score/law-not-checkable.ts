@@ -27,25 +27,6 @@ export const NOT_CHECKABLE: readonly { reason: string; facts: readonly string[] 
     ],
   },
   {
-    reason: 'how a product is dispensed is not part of a formula: told as a condition where it bears on it',
-    facts: [
-      'EU-V-61-01',
-      'EU-III-75-05',
-      'EU-III-75-09',
-      'EU-III-324-04',
-      'EU-III-324-05',
-      'EU-III-324-06',
-      'EU-III-321-02',
-      'EU-III-321-03',
-      'EU-III-297-05',
-      'EU-III-381-02',
-      'EU-III-381-08',
-      'US-CFR-700.14-01',
-      'US-CFR-700.16-01',
-      'US-CFR-700.23-01',
-    ],
-  },
-  {
     reason: 'the nano form has no name of its own in the inventory: the label asks whether a powder is nano',
     facts: ['EU-VI-27a-01', 'EU-VI-30a-01', 'EU-II-1726-01'],
   },
@@ -59,6 +40,7 @@ export const NOT_CHECKABLE: readonly { reason: string; facts: readonly string[] 
       'EU-II-410-01',
       'US-CFR-700.11-01',
       'US-CFR-700.15-01',
+      'US-CFR-700.23-01',
     ],
   },
   {
@@ -71,10 +53,6 @@ export const NOT_CHECKABLE: readonly { reason: string; facts: readonly string[] 
       'US-CFR-740.17-01',
       'US-CFR-740.19-01',
     ],
-  },
-  {
-    reason: 'whether the product carries an acne claim is not part of a formula',
-    facts: ['US-CFR-333.310-01'],
   },
 ]
 

@@ -20,6 +20,7 @@ export interface LawRow {
   prohibited: string
   label: string
   applies_from: string
+  access: string
 }
 
 const FOLDER = join(import.meta.dirname, '../../graph-data/tables/regulation')
@@ -48,6 +49,7 @@ const rowOf = (row: Record<string, string>): LawRow => ({
   prohibited: row['prohibited_uses'] ?? '',
   label: row['label_text'] ?? '',
   applies_from: row['applies_from'] ?? '',
+  access: row['access'] ?? '',
 })
 
 /** All rows of both tables, as they were compiled. */

@@ -2,6 +2,7 @@ import { nearestIds } from '#engine/graph/nearest-ids.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import { roundTo } from '#engine/units/round.ts'
+import { isNamedByLaw } from './law-analysis.ts'
 
 /** Why a formula that fits the schema cannot be worked with. `at` is a JSON pointer below the formula. */
 export interface Fault {
@@ -31,6 +32,17 @@ const unknownIngredients = (formula: Formula, world: World): Fault[] =>
   formula.lines.flatMap(({ ingredient }, index) =>
     world.find(ingredient) ? [] : [unknownIngredient(world, ingredient, `/lines/${index}/ingredient`)],
   )
+
+/** Substances of an analysis are ingredients too, or names that an entry of law counts by. */
+const unknownSubstances = ({ analyses = [] }: Formula, world: World): Fault[] =>
+  analyses.flatMap(({ ingredient, holds }, index) => [
+    ...(world.find(ingredient) ? [] : [unknownIngredient(world, ingredient, `/analyses/${index}/ingredient`)]),
+    ...holds.flatMap(({ substance }, place) =>
+      world.find(substance) || isNamedByLaw(world, substance)
+        ? []
+        : [unknownIngredient(world, substance, `/analyses/${index}/holds/${place}/substance`)],
+    ),
+  ])
 
 /** Smallest first, so that the order of lines does not change the last bits. */
 const total_percent = (formula: Formula): number =>
@@ -76,7 +88,12 @@ function sumFaults(formula: Formula): Fault[] {
 /** All that is impossible about a formula, the gravest first. A sum is only judged when every share is stated. */
 export function faultsOf(formula: Formula, world: World): Fault[] {
   const unclear = [...fillerFaults(formula), ...missingShares(formula)]
-  return [...unknownIngredients(formula, world), ...unclear, ...(unclear.length === 0 ? sumFaults(formula) : [])]
+  return [
+    ...unknownIngredients(formula, world),
+    ...unknownSubstances(formula, world),
+    ...unclear,
+    ...(unclear.length === 0 ? sumFaults(formula) : []),
+  ]
 }
 
 /** The same formula with every id that of its record, so that an alias is accepted wherever an id is. */

@@ -19,7 +19,8 @@ import { inactivated } from './inactivated.ts'
 import { colourNotListed } from './law-colours.ts'
 import { lawCondition } from './law-condition.ts'
 import { lawNotCovered } from './law-not-covered.ts'
-import { lawPh, limitByContent, limitByLaw, limitComing } from './law.ts'
+import { limitByContent, limitComing } from './law-ahead.ts'
+import { lawPh, limitByLaw, limitByOpinion } from './law.ts'
 import { levelHigh, levelLow } from './levels.ts'
 import { mixtureMaySeparate } from './mixture-may-separate.ts'
 import { lyeBalanceRule } from './lye-balance.ts'
@@ -85,6 +86,7 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   'level-low': levelLow,
   'limit-by-content': limitByContent,
   'limit-by-law': limitByLaw,
+  'limit-by-opinion': limitByOpinion,
   'limit-coming': limitComing,
   'liquid-in-bar': liquidInBar,
   'lye-balance': lyeBalanceRule,

@@ -18,15 +18,15 @@ const rowsHere = ({ limit }: Entry, context: FormulaContext): { row: LimitRow; l
     .flatMap((row) => {
       const { fits, asks } = fitOf(row, context)
       if (fits === 'yes') return [{ row, lead: '' }]
-      const isNamedUse = fits === 'unknown' && asks.every(({ kind }) => kind === 'use')
+      const isNamedUse = fits === 'unknown' && asks.every(({ kind }) => kind === 'use' || kind === 'professional')
       return isNamedUse ? [{ row, lead: `if meant as ${row.scope.only ?? ''}: ` }] : []
     })
 
-/** A ban or a limit that holds for sprays only: told, since nobody states how a product is dispensed. */
+/** A ban or a limit that holds for sprays only: told where nobody stated how the product is dispensed. */
 function sprayText(row: LimitRow, context: FormulaContext): string | null {
-  if (!row.scope.form?.includes('spray')) return null
-  const { fits, asks } = fitOf(row, context)
-  if (fits !== 'unknown' || asks.some(({ kind }) => kind === 'use')) return null
+  const { asks } = fitOf(row, context)
+  if (!row.scope.form || !asks.some(({ kind }) => kind === 'spray') || asks.some(({ kind }) => kind === 'use'))
+    return null
   if (row.prohibited) return 'not allowed in sprays'
   return row.max_percent === undefined ? null : `in sprays at most ${row.max_percent} %`
 }

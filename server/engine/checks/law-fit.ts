@@ -1,10 +1,11 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { matches } from '#engine/knowledge/selector.ts'
+import type { Dispensing } from '#engine/model/formula.ts'
 import type { LimitRow } from '#engine/model/records.ts'
 
 /** What a person would have to say before a row is known to bear on a product. */
 export interface Ask {
-  kind: 'areas' | 'use' | 'spray' | 'purpose' | 'blend'
+  kind: 'areas' | 'use' | 'professional' | 'spray' | 'purpose' | 'blend'
   /** what the question is about: the use that the entry names, the blend whose shares are open */
   text: string
 }
@@ -16,7 +17,7 @@ export interface Fit {
 
 /** Uses that this tool does not serve. */
 const NOT_A_COSMETIC_HERE: ReadonlySet<string> = new Set(['oral'])
-const SPRAY = 'spray'
+type Answer = 'yes' | 'no' | 'unknown'
 
 const NO: Fit = { fits: 'no', asks: [] }
 
@@ -31,11 +32,37 @@ function isPossible({ scope }: LimitRow, { substances, ph }: FormulaContext): bo
   return share_percent > 0 && share_percent >= (scope.least_percent ?? 0)
 }
 
-function fitsForm({ scope }: LimitRow, form: FormulaContext['form']): boolean {
-  if (!scope.form) return true
-  // How a product is dispensed is not stated; only of a bar is it plain.
-  if (scope.form.includes(SPRAY)) return form !== 'bar'
-  return scope.form.includes(form)
+/** Ways of dispensing that a row names, with what a formula may say of them. */
+const SPRAYS: Record<string, readonly Dispensing[]> = { spray: ['aerosol', 'pump-spray'], aerosol: ['aerosol'] }
+
+/** Whether it is dispensed in a way that a row names; only of a bar it is plain without a word. */
+function isSprayed(forms: readonly string[], { form, formula }: FormulaContext): Answer {
+  const named = forms.flatMap((one) => SPRAYS[one] ?? [])
+  if (named.length === 0 || form === 'bar') return 'no'
+  if (formula.dispensing === undefined) return 'unknown'
+  return named.includes(formula.dispensing) ? 'yes' : 'no'
+}
+
+function fitsForm({ scope }: LimitRow, context: FormulaContext): Answer {
+  if (scope.not_form) {
+    const sprayed = isSprayed(scope.not_form, context)
+    if (sprayed !== 'no') return sprayed === 'yes' ? 'no' : 'unknown'
+  }
+  if (!scope.form || scope.form.includes(context.form)) return 'yes'
+  return isSprayed(scope.form, context)
+}
+
+/** What the maker says of the uses that a row names. */
+function saidOfUse({ scope }: LimitRow, { uses }: FormulaContext['formula']): Answer {
+  if (!scope.uses && !scope.not_uses) return scope.only === undefined || scope.professional ? 'yes' : 'unknown'
+  if (uses === undefined) return 'unknown'
+  if (scope.not_uses?.some((use) => uses.includes(use))) return 'no'
+  return !scope.uses || scope.uses.some((use) => uses.includes(use)) ? 'yes' : 'no'
+}
+
+function saidOfUser({ scope }: LimitRow, { professional }: FormulaContext['formula']): Answer {
+  if (!scope.professional) return 'yes'
+  return professional === undefined ? 'unknown' : professional ? 'yes' : 'no'
 }
 
 const asksAreas = ({ scope }: LimitRow, { areas }: FormulaContext): boolean =>
@@ -48,21 +75,25 @@ function fitsAreas({ scope }: LimitRow, { areas }: FormulaContext): boolean {
   return !scope.not_areas?.some((area) => areas.includes(area))
 }
 
-/** Whether a row bears on this product. What nobody stated (areas, use, spray) makes it unknown, never no. */
+/** Whether a row bears on this product. What nobody stated (areas, use, user, spray) makes it unknown, never no. */
 export function fitOf(row: LimitRow, context: FormulaContext): Fit {
   const { scope } = row
   if (scope.product && scope.product !== context.formula.product) return NO
-  if (!fitsForm(row, context.form) || !fitsAreas(row, context)) return NO
-  if (scope.only !== undefined && !isPossible(row, context)) return NO
+  const sprayed = fitsForm(row, context)
+  const use = saidOfUse(row, context.formula)
+  const user = saidOfUser(row, context.formula)
+  if (!fitsAreas(row, context) || [sprayed, use, user].includes('no')) return NO
+  if (use === 'unknown' && !isPossible(row, context)) return NO
   const asks: Ask[] = [
     ...(asksAreas(row, context) ? [{ kind: 'areas' as const, text: 'areas of use' }] : []),
-    ...(scope.only !== undefined ? [{ kind: 'use' as const, text: scope.only }] : []),
-    ...(scope.form?.includes(SPRAY) ? [{ kind: 'spray' as const, text: 'a spray' }] : []),
+    ...(use === 'unknown' ? [{ kind: 'use' as const, text: scope.only ?? '' }] : []),
+    ...(use === 'yes' && user === 'unknown' ? [{ kind: 'professional' as const, text: 'professional use' }] : []),
+    ...(sprayed === 'unknown' ? [{ kind: 'spray' as const, text: 'a spray' }] : []),
   ]
   return { fits: asks.length > 0 ? 'unknown' : 'yes', asks }
 }
 
-const MAKES_POSSIBLE: ReadonlySet<string> = new Set(['needs', 'least_percent', 'above_ph'])
+const MAKES_POSSIBLE: ReadonlySet<string> = new Set(['needs', 'least_percent', 'above_ph', 'uses', 'not_uses'])
 
 /** How narrow a row is: what it names beside others. What makes a use possible is no further narrowing. */
 export const width = ({ scope }: LimitRow): number =>

@@ -51,8 +51,11 @@ interface Judged {
   breach: Breach | null
 }
 
-/** The narrowest first; of equally narrow ones the stricter. */
+const namesUse = ({ row: { scope } }: Judged): number => Number(scope.only !== undefined)
+
+/** A use that the maker states goes first, then the narrowest; of equally narrow ones the stricter. */
 const byStrictness = (a: Judged, b: Judged): number =>
+  namesUse(b) - namesUse(a) ||
   width(b.row) - width(a.row) ||
   Number(b.row.prohibited ?? false) - Number(a.row.prohibited ?? false) ||
   (a.row.max_percent ?? Infinity) - (b.row.max_percent ?? Infinity) ||

@@ -24,6 +24,7 @@ export function whereText({ scope }: LimitRow): string {
     scope.areas && areasText(scope.areas),
     scope.form?.join(', '),
     scope.only,
+    scope.not_form && `not as ${scope.not_form.join(', ')}`,
     !scope.areas && scope.not_areas && `except ${areasText(scope.not_areas)}`,
   ]
     .filter(Boolean)
@@ -66,6 +67,7 @@ const PURPOSE: Record<string, string> = {
 const QUESTION: Record<Ask['kind'], (texts: string[]) => string> = {
   areas: () => 'Say where the product is used (face, eye, lip, hair, under 3 years …)',
   use: (texts) => `Is the product meant as: ${texts.join(' or ')}? The entry has a row of its own for that`,
+  professional: () => 'Is it for professional use only, or for the public?',
   spray: () => 'Is it sold as a spray?',
   purpose: (texts) => texts.map((text) => PURPOSE[text] ?? '').join(' '),
   blend: (texts) => `Ask the supplier for the shares in ${texts.join(', ')}`,

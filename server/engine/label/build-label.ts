@@ -15,8 +15,8 @@ import { warningsOf } from './label-warnings.ts'
 
 /** Rules of law that bear on a label. */
 const LAW_RULES = [
-  ...['limit-by-law', 'limit-coming', 'limit-by-content', 'law-ph', 'law-condition', 'law-not-covered'],
-  ...['colour-list-unknown', 'colour-not-listed'],
+  ...['limit-by-law', 'limit-by-opinion', 'limit-coming', 'limit-by-content', 'law-ph', 'law-condition'],
+  ...['law-not-covered', 'colour-list-unknown', 'colour-not-listed'],
 ]
 
 const GRAVITY = { stop: 0, warn: 1, unknown: 2, note: 3 } as const

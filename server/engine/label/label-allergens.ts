@@ -14,6 +14,8 @@ export interface AllergenSum {
   from: string[]
   /** brought by natural scents, so that the sum is typical and not known */
   typical: boolean
+  /** lines of which the supplier's figures are used, by id */
+  analysed: string[]
 }
 
 /** Lines in which a substance is, itself or as a part of a blend. */
@@ -25,7 +27,7 @@ const linesWith = ({ lines }: FormulaContext, id: string): string[] =>
 /**
  * Sum of one allergen over the formula [%].
  *
- *   sum = pure members + typical range of what natural scents hold of them
+ *   sum = pure members + what the supplier found in natural scents, else the typical range of what they hold
  *
  * A natural complex is the sum of its own members; what it brings of single substances counts with those.
  */
@@ -43,7 +45,10 @@ function sumOf(allergen: DeclaredAllergen, context: FormulaContext): AllergenSum
     min_percent: brought.reduce((sum, one) => sum + one.min_percent, sure_percent),
     max_percent: brought.reduce((sum, one) => sum + one.max_percent, sure_percent),
     from: [...new Set(from)].sort(),
-    typical: brought.length > 0,
+    typical: brought.some(({ analysed }) => !analysed),
+    analysed: [
+      ...new Set(brought.filter(({ analysed }) => analysed).flatMap(({ subject }) => linesWith(context, subject.id))),
+    ].sort(),
   }
 }
 
@@ -64,7 +69,7 @@ export function isDeclared(sum: AllergenSum, context: FormulaContext): boolean {
 }
 
 function whyOf(sum: AllergenSum, context: FormulaContext): string {
-  const { allergen, min_percent, max_percent, typical } = sum
+  const { allergen, min_percent, max_percent, typical, analysed } = sum
   const above = thresholdOf(sum, context)
   const bound = `${above} % (${context.formula.product})`
   if (context.formula.market !== 'eu')
@@ -76,10 +81,11 @@ function whyOf(sum: AllergenSum, context: FormulaContext): string {
       : `, and what was placed before may be sold off until ${allergen.older_stock_until}`
   if (!inForce(allergen, context.placedOn))
     return `due only for goods placed on the market from ${allergen.applies_from ?? ''}${until}`
-  if (max_percent <= above * ROUNDING) return `not above ${bound}`
+  const found = analysed.length === 0 ? '' : `${typical ? 'in part ' : ''}by the supplier's analysis; `
+  if (max_percent <= above * ROUNDING) return `${found}not above ${bound}`
   const range = typical ? `${short(min_percent)} to ${short(max_percent)} %` : `${short(max_percent)} %`
-  if (min_percent > above) return `${range}, above ${bound}`
-  return `typical lots bring ${range}; the upper end is above ${bound}. The supplier's analysis of the lot may say less`
+  if (min_percent > above) return `${found}${range}, above ${bound}`
+  return `${found}typical lots bring ${range}; the upper end is above ${bound}. The supplier's analysis of the lot may say less`
 }
 
 const DECIMALS = 7
@@ -97,6 +103,7 @@ export const allergenOnLabel = (sum: AllergenSum, context: FormulaContext): Labe
   declare: isDeclared(sum, context),
   percent: { min: roundTo(sum.min_percent, DECIMALS), max: roundTo(sum.max_percent, DECIMALS) },
   from: sum.from,
+  analysed: sum.analysed,
   above_percent: thresholdOf(sum, context),
   why: whyOf(sum, context),
 })

@@ -1,3 +1,4 @@
+import { analysisOf } from '#engine/checks/law-analysis.ts'
 import { entriesOf } from '#engine/checks/law-entries.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
@@ -17,15 +18,18 @@ const SOLD_AS_NANO: ReadonlySet<string> = new Set([
 const isMixtureOfScents = ({ id, allRoles, classes }: Subject): boolean =>
   id === 'parfum' || id === 'aroma' || (allRoles.has('scent') && classes.has('fragrance-allergen-source'))
 
-/** Scents of which nothing is on record: what they bring is unknown, never nothing. */
-export const openScents = ({ substances, world }: FormulaContext): Subject[] =>
-  substances
+/** Scents of which nothing is on record and no complete paper is at hand: what they bring is unknown, never nothing. */
+export const openScents = (context: FormulaContext): Subject[] => {
+  const { substances, world } = context
+  return substances
     .map(({ subject }) => subject)
+    .filter(({ id }) => !analysisOf(context, id)?.complete)
     .filter((subject) => isMixtureOfScents(subject) && !world.knowledge.compositions.has(subject.id))
     .filter(
       ({ id }) =>
         !world.knowledge.allergens.some((allergen) => !allergen.naturalComplex && allergen.members.includes(id)),
     )
+}
 
 const question = (subject: Subject, text: string, why: string, sources: string[] = []): LabelQuestion => ({
   text,
@@ -38,7 +42,9 @@ const scentQuestions = (context: FormulaContext): LabelQuestion[] =>
   openScents(context).map((subject) =>
     question(
       subject,
-      `Which fragrance allergens does ${titleCase(subject.inci)} hold, and how much of each? Ask the supplier for the allergen list of the lot`,
+      analysisOf(context, subject.id)
+        ? `Does the supplier's paper on ${titleCase(subject.inci)} speak of every allergen of the law? Only then is what it does not name not in`
+        : `Which fragrance allergens does ${titleCase(subject.inci)} hold, and how much of each? Ask the supplier for the allergen list of the lot`,
       'Its composition is not on record: the allergens named here may be too few',
     ),
   )
@@ -83,13 +89,16 @@ const nanoQuestions = ({ substances, formula }: FormulaContext): LabelQuestion[]
           ),
         )
 
-/** A dispenser is not part of a formula; entries that bar sprays make it worth asking. */
+/** Entries that bar sprays make it worth asking how the product is dispensed, where nobody stated it. */
 function sprayQuestion(context: FormulaContext): LabelQuestion[] {
   const barred = entriesOf(context).filter(
     ({ limit, members }) =>
-      members.length > 0 && limit.rows.some(({ scope, prohibited }) => prohibited && scope.form?.includes('spray')),
+      members.length > 0 &&
+      limit.rows.some(
+        ({ scope, prohibited }) => prohibited && scope.form?.some((form) => form === 'spray' || form === 'aerosol'),
+      ),
   )
-  if (barred.length === 0 || context.form === 'bar') return []
+  if (barred.length === 0 || context.form === 'bar' || context.formula.dispensing !== undefined) return []
   const about = [...new Set(barred.flatMap(({ members }) => members.map(({ subject }) => subject.id)))].sort()
   const sources = [...new Set(barred.flatMap(({ limit }) => limit.rows.map(({ source }) => source)))].sort()
   return [

@@ -24,7 +24,7 @@ const SAME_MATTER: readonly (readonly string[])[] = [
   [
     ...['limit-by-law', 'limit-coming', 'limit-by-content', 'law-condition', 'law-ph', 'law-not-covered'],
     ...['level-high', 'irritant-here', 'small-children', 'phototoxic', 'handle-with-care', 'allergen-source'],
-    ...['colour-not-listed', 'colour-list-unknown'],
+    ...['limit-by-opinion', 'colour-not-listed', 'colour-list-unknown'],
   ],
   [
     ...['water-without-preservative', 'spectrum-open', 'unproven-preservative', 'preservative-window'],

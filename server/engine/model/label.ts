@@ -31,6 +31,9 @@ export const LabelAllergen = Type.Object(
     declare: Type.Boolean(),
     percent: ShareRange,
     from: Type.Array(Id),
+    analysed: Type.Array(Id, {
+      description: "Those of `from` of which the supplier's analysis is used in place of the typical range",
+    }),
     above_percent: Type.Number({ description: 'Declared above this share' }),
     why: Type.String(),
   },

@@ -1,5 +1,5 @@
 import type { Claim, Provenance } from './claim.ts'
-import type { Area, Form, Id } from './formula.ts'
+import type { Area, Form, Id, Use } from './formula.ts'
 import type { Finding, Severity } from './finding.ts'
 import type { Range } from '#engine/units/range.ts'
 
@@ -166,10 +166,16 @@ export interface LimitRow extends Omit<Provenance, 'kind' | 'date'> {
     product?: 'leave-on' | 'rinse-off'
     areas?: Area[]
     not_areas?: Area[]
-    /** `spray` is no form of a formula: how a product is dispensed is not stated */
+    /** `spray` (any) and `aerosol` (under pressure) are no forms of a formula but ways of dispensing it */
     form?: string[]
-    /** a use that a formula does not state */
+    not_form?: 'spray'[]
+    /** a use that no recipe shows, in the words of the entry */
     only?: string
+    /** that use as a formula may state it: any of these, none of those */
+    uses?: Use[]
+    not_uses?: Use[]
+    /** for professional use only */
+    professional?: true
     /** selectors of which one line at least must match for that use to be possible */
     needs?: string[]
     /** what those lines add up to at least */
@@ -232,8 +238,9 @@ export interface Source {
   locator: string
   grade: string
   note: string
+  /** day or year of the work where the list gives one; else empty */
+  date: string
 }
 
 export type Problem = { path: string; message: string }
 export type { Claim, Finding, Provenance }
-  date: string

@@ -4,7 +4,7 @@ import type { Lint } from './lint.ts'
 const SAYS = ['max_percent', 'prohibited', 'ph', 'condition', 'warning'] as const
 
 const scopeKey = ({ scope, applies_from }: LimitRow): string =>
-  JSON.stringify([scope.product, scope.areas, scope.not_areas, scope.form, scope.only, applies_from])
+  JSON.stringify([scope.product, scope.areas, scope.not_areas, scope.form, scope.not_form, scope.only, applies_from])
 
 /** Guards against a row that demands nothing, and against two rows of one entry that set the same case differently. */
 export const limitRowSaysSomething: Lint = (_raw, { limits }) =>
