@@ -22,7 +22,10 @@ const LAYERS = [
 
 // Folder, what it may import, what it may import as a type only. A name that ends in / or : covers all below it.
 const AREAS = [
-  ['server/engine', ['#engine/', 'graphology', 'graphology-gexf', 'graphology-traversal', 'graphology-types', 'typebox']],
+  [
+    'server/engine',
+    ['#engine/', 'graphology', 'graphology-gexf', 'graphology-traversal', 'graphology-types', 'typebox'],
+  ],
   ['server/contract', ['#contract/', '#engine/model/', 'typebox']],
   ['server/answers', ['#answers/', '#contract/', '#engine/index.ts', 'typebox']],
   ['server/load', ['#load/', '#engine/index.ts', 'node:', 'js-yaml', 'typebox']],
@@ -32,6 +35,8 @@ const AREAS = [
     ['#web/', 'react', 'react-dom', 'wouter', '@tanstack/react-query', 'ts-fsrs', 'sigma', 'graphology'],
     ['#contract/api.ts'],
   ],
+  // The page's own engine: the one folder that may load what the server loads.
+  ['web/offline', ['#web/', '#answers/ask.ts', '#engine/index.ts', 'react', 'node:', 'vite']],
   ...LAYERS.map((layer, i) => [
     `server/engine/${layer}`,
     [

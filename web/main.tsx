@@ -3,12 +3,17 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './app.tsx'
 import { makeQueryClient } from './client/query-client.ts'
+import { keepForLater } from './offline/keep.ts'
+import { listenForNetwork } from './offline/server-watch.ts'
 import './styles/base.css'
 import './styles/bench.css'
 import './styles/swaps.css'
 import './styles/records.css'
 import './styles/batch.css'
 import './styles/print.css'
+
+keepForLater()
+listenForNetwork()
 
 const root = document.getElementById('root')
 if (root) {

@@ -7,7 +7,8 @@ import { promisify } from 'node:util'
 import { chromium } from 'playwright-core'
 import type { Browser, Page } from 'playwright-core'
 import { buildApp } from '#api/app.ts'
-import { realWorld } from '../helpers.ts'
+import { packRaw } from '#load/pack-raw.ts'
+import { realRaw, realWorld } from '../helpers.ts'
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url))
 const FLAGS = ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync']
@@ -20,7 +21,7 @@ export interface Started {
 }
 
 /** Builds the page as it stands into a folder of its own, so that no other test finds it half built. */
-async function builtPage(): Promise<string> {
+export async function builtPage(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'understudy-page-'))
   const words = ['build', '--config', 'web/vite.config.ts', '--outDir', folder, '--emptyOutDir', '--logLevel', 'warn']
   const env = { ...process.env, NODE_ENV: 'production' }
@@ -28,12 +29,14 @@ async function builtPage(): Promise<string> {
   return folder
 }
 
+export const launch = (): Promise<Browser> => chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS })
+
 /** The whole program with the real data on a free port, and a browser beside it. */
 export async function startApp(): Promise<Started> {
   const webRoot = await builtPage()
-  const app = await buildApp({ world: realWorld(), webRoot })
+  const app = await buildApp({ world: realWorld(), graphData: packRaw(realRaw()), webRoot })
   const address = await app.listen({ port: 0, host: '127.0.0.1' })
-  const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS })
+  const browser = await launch()
   const stop = async () => {
     await browser.close()
     await app.close()

@@ -1,4 +1,6 @@
 import type { Api, ApiError } from '#contract/api.ts'
+import { askAnywhere, NoAnswer } from '#web/offline/ask.ts'
+import type { Given } from '#web/offline/messages.ts'
 
 type Route = keyof Api
 type Body<R extends Route> = Api[R] extends { body: infer B } ? B : undefined
@@ -27,30 +29,24 @@ function urlOf(path: string, params: Record<string, string>, query: Record<strin
   return asked.size > 0 ? `${filled}?${asked}` : filled
 }
 
-const isApiError = (value: unknown): value is ApiError =>
-  typeof value === 'object' && value !== null && 'error' in value && typeof value.error === 'object'
-
-async function failureOf(response: Response): Promise<CallError> {
-  const reply: unknown = await response.json().catch(() => null)
-  if (!isApiError(reply)) return new CallError('no-answer', `The server answered with ${response.status}`)
-  return new CallError(reply.error.code, reply.error.message, reply.error.nearest)
+/** Reply of a question that was answered, error of one that was refused. */
+function replyOf<R extends Route>({ status, body }: Given): Api[R]['reply'] {
+  if (status < 400) return body as Api[R]['reply']
+  const { error } = body as ApiError
+  throw new CallError(error.code, error.message, error.nearest)
 }
 
 /**
- * Asks the API one question.
+ * Asks the API one question; when the server is away, the same answer comes from the engine in this page.
  *
- * @throws CallError when the server refuses or cannot be reached; an AbortError when `signal` fires
+ * @throws CallError when it is refused or nobody can answer; an AbortError when `signal` fires
  */
 export async function call<R extends Route>(route: R, asked: Asked<R> = {}): Promise<Api[R]['reply']> {
   const [method = 'GET', path = ''] = route.split(' ')
   const { params = {}, query = {}, body, signal } = asked
-  const json = body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }
-  const response = await fetch(urlOf(path, params, query), { method, ...json, ...(signal && { signal }) }).catch(
-    (error: unknown) => {
-      if (signal?.aborted) throw error
-      throw new CallError('no-answer', 'The server cannot be reached')
-    },
-  )
-  if (!response.ok) throw await failureOf(response)
-  return (await response.json()) as Api[R]['reply']
+  const question = { method, url: urlOf(path, params, query), ...(body !== undefined && { body }) }
+  const given = await askAnywhere(question, signal).catch((error: unknown) => {
+    throw error instanceof NoAnswer ? new CallError('no-answer', error.message) : error
+  })
+  return replyOf<R>(given)
 }

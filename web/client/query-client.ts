@@ -8,7 +8,9 @@ const KEPT_MS = 5 * 60_000
 export const makeQueryClient = (retry = true): QueryClient =>
   new QueryClient({
     defaultOptions: {
+      mutations: { networkMode: 'always' },
       queries: {
+        networkMode: 'always', // without a network the page answers by itself
         staleTime: KEPT_MS,
         refetchOnWindowFocus: false,
         retry: (failures, error) =>

@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react'
 import { Link, useRoute } from 'wouter'
+import { KeptLine, OfflineNotice } from '#web/offline/notice.tsx'
 import { text } from '#web/text/en.ts'
+import { Announcer } from './announcer.tsx'
 
 function Tab({ href, path, children }: { href: string; path: string; children: ReactNode }) {
   const [isHere] = useRoute(path)
@@ -15,6 +17,7 @@ function Tab({ href, path, children }: { href: string; path: string; children: R
 export function Frame({ children }: { children: ReactNode }) {
   return (
     <>
+      <Announcer />
       <a className="skip" href="#content">
         {text.app.skip}
       </a>
@@ -33,6 +36,9 @@ export function Frame({ children }: { children: ReactNode }) {
           <Tab href="/roles" path="/roles">
             {text.app.roles}
           </Tab>
+          <Tab href="/explore" path="/explore">
+            {text.explorer.nav}
+          </Tab>
           <Tab href="/calculations" path="/calculations">
             {text.app.calculations}
           </Tab>
@@ -41,11 +47,13 @@ export function Frame({ children }: { children: ReactNode }) {
           </Tab>
         </nav>
       </header>
+      <OfflineNotice />
       <main id="content" tabIndex={-1}>
         {children}
       </main>
       <footer className="foot">
         <p>{text.app.footer}</p>
+        <KeptLine />
       </footer>
     </>
   )
