@@ -58,7 +58,18 @@ export const swapSheetRoute = {
   method: 'POST',
   url: '/api/swap-sheet',
   schema: {
-    body: closed({ formula: Formula, wishes: Type.Optional(Wishes) }),
+    body: closed({
+      formula: Formula,
+      wishes: Type.Optional(Wishes),
+      lines: Type.Optional(
+        Type.Array(Id, {
+          minItems: 1,
+          maxItems: 100,
+          uniqueItems: true,
+          description: 'Only these lines, so that a long sheet can be asked for piece by piece. Left out: all',
+        }),
+      ),
+    }),
     response: { 200: SwapSheetReply, '4xx': ErrorReply },
   },
 } as const

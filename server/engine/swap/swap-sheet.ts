@@ -19,6 +19,8 @@ export interface SheetLine {
 export interface SheetQuestion {
   formula: Formula
   wishes?: Wishes
+  /** only these lines */
+  lines?: readonly string[]
 }
 
 const STAND_INS_A_LINE = 3
@@ -27,10 +29,10 @@ const STAND_INS_A_LINE = 3
  * For every line: its role here, the best stand-ins with dose, whether it can be left out or not be replaced at all.
  * Line by line, so that a server can answer others in between.
  */
-export function* swapSheetLines(world: World, { formula, wishes = {} }: SheetQuestion): Generator<SheetLine> {
+export function* swapSheetLines(world: World, { formula, wishes = {}, lines }: SheetQuestion): Generator<SheetLine> {
   const seen = new Set<string>()
   for (const { ingredient, inci, share_percent, roles } of checkFormula(world, formula).roles) {
-    if (seen.has(ingredient)) continue
+    if (seen.has(ingredient) || lines?.includes(ingredient) === false) continue
     seen.add(ingredient)
     const reply = findSwaps(world, { formula, missing: [ingredient], wishes, limit: STAND_INS_A_LINE })
     yield {
