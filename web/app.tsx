@@ -16,9 +16,11 @@ const BatchPage = lazy(() => import('./pages/batch-page.tsx').then((page) => ({ 
 const calculations = () => import('./pages/calculations-page.tsx')
 const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
 const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
-const ExplorerPage = lazy(() => import('./pages/explorer-page.tsx').then((page) => ({ default: page.ExplorerPage })))
 const LabelPage = lazy(() => import('./pages/label-page.tsx').then((page) => ({ default: page.LabelPage })))
 const LearnPage = lazy(() => import('./pages/learn-page.tsx').then((page) => ({ default: page.LearnPage })))
+const SwapSheetPage = lazy(() =>
+  import('./pages/swap-sheet-page.tsx').then((page) => ({ default: page.SwapSheetPage })),
+)
 const WorkingPage = lazy(() => import('./pages/working-page.tsx').then((page) => ({ default: page.WorkingPage })))
 const OilsPage = lazy(() => import('./pages/compare-oils-page.tsx').then((page) => ({ default: page.CompareOilsPage })))
 
@@ -31,11 +33,11 @@ export function App() {
             <Route path="/" component={BenchPage} />
             <Route path="/batch" component={BatchPage} />
             <Route path="/label" component={LabelPage} />
+            <Route path="/swap-sheet" component={SwapSheetPage} />
             <Route path="/ingredients" component={IngredientsPage} />
             <Route path="/ingredient/:id">{({ id }) => <IngredientPage key={id} id={id} />}</Route>
             <Route path="/roles" component={RolesPage} />
             <Route path="/role/:id">{({ id }) => <RolePage id={id} />}</Route>
-            <Route path="/explore" component={ExplorerPage} />
             <Route path="/calculations" component={CalculationsPage} />
             <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
             <Route path="/learn" component={LearnPage} />

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { DEMOS } from '#web/demo/index.ts'
 import { expectSound, unfoldFirst } from './access.ts'
+import { coloursOf, pagesOf, strayOnPaper } from './on-paper.ts'
 import { openPage, startApp } from './start-app.ts'
 import type { Started } from './start-app.ts'
 
@@ -132,29 +133,6 @@ test.each([390, 1280])(
   SLOW_MS,
 )
 
-/** Pages of a printed document: each is an object of its own. */
-const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length
-
-/** What is seen on paper beside the sheet itself, and what stands out of the page. */
-const strayOnPaper = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const seen = (element: Element) => element.getClientRects().length > 0
-    const stray = [...document.querySelectorAll('nav, button, .tools, .why, .screen-only, input:not([type=checkbox])')]
-    const wide = document.documentElement.scrollWidth - window.innerWidth
-    return [
-      ...stray
-        .filter((element) => seen(element) && !element.closest('.recipe, .bench-title'))
-        .map(({ className }) => className || 'element'),
-      ...(wide > 1 ? [`${wide} px too wide`] : []),
-    ]
-  })
-
-const colours = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const { color, backgroundColor } = getComputedStyle(document.body)
-    return [color, backgroundColor]
-  })
-
 describe('on paper', () => {
   test.each(DEMOS.map(({ title }) => title))(
     '%s: the recipe takes one page and its batch sheet two at most, of A4 and of Letter, with nothing of the screen',
@@ -173,7 +151,7 @@ describe('on paper', () => {
       await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
       await page.setViewportSize({ width: 794, height: 1123 }) // A4 at 96 dots an inch
       expect(await strayOnPaper(page)).toEqual([])
-      expect(await colours(page)).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)'])
+      expect(await coloursOf(page)).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)'])
       await page.context().close()
     },
     SLOW_MS,

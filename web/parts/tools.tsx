@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { EMPTY } from '#web/state/bench.ts'
 import { label } from '#web/text/en-label.ts'
+import { sheet } from '#web/text/en-sheet.ts'
 import { text } from '#web/text/en.ts'
 
 /** Undo, redo, print, clear. */
@@ -21,6 +22,9 @@ export function Tools({ store }: { store: BenchStore }) {
           </Link>
           <Link href="/label" className="button">
             {label.open}
+          </Link>
+          <Link href="/swap-sheet" className="button">
+            {sheet.open}
           </Link>
           <Link href="/working" className="button">
             {text.app.working}

@@ -1,0 +1,97 @@
+import type { SheetLine } from '#web/client/use-swap-sheet.ts'
+import { plainLabel } from '#web/client/use-labels.ts'
+import { costText } from '#web/format/mass.ts'
+import { shareText } from '#web/format/number.ts'
+import { commonNotes, doseOf, isDangerous, ownNotes } from '#web/state/sheet-notes.ts'
+import { costChange, sharesOf } from '#web/state/swap-cost.ts'
+import type { Prices } from '#web/state/swap-cost.ts'
+import type { Formula } from '#web/state/to-formula.ts'
+import { sheet as T } from '#web/text/en-sheet.ts'
+
+export interface Money {
+  prices: Prices
+  currency: string
+}
+
+interface Props {
+  line: SheetLine
+  formula: Formula
+  labelOf: (id: string) => string
+  money: Money
+}
+
+type StandIn = SheetLine['standIns'][number]
+
+/** What a swap adds to a kilogram of the product, once any price is known. */
+export function costNote(
+  before: Formula,
+  after: Formula,
+  { labelOf, money }: Pick<Props, 'labelOf' | 'money'>,
+): string {
+  if (Object.keys(money.prices).length === 0) return ''
+  const cost = costChange(before, after, money.prices)
+  if ('lacking' in cost) return T.prices.lacking(cost.lacking.map(labelOf).join(', '))
+  const amount = costText(Math.abs(cost.change_per_kg), money.currency)
+  if (Number.parseFloat(amount) === 0) return T.prices.same
+  return cost.change_per_kg > 0 ? T.prices.dearer(amount) : T.prices.cheaper(amount)
+}
+
+/** Where a stand-in is in the recipe already, its dose is not all there will be of it. */
+function inAll({ changes, lines }: StandIn, { formula, labelOf }: Props): string[] {
+  const shares = sharesOf(formula)
+  return lines
+    .filter(({ ingredient }) => shares.has(ingredient) && changes.some((one) => one.ingredient === ingredient))
+    .map(({ ingredient, share_percent }) => T.inAll(labelOf(ingredient), share_percent))
+}
+
+function One({ standIn, common, ...props }: Props & { standIn: StandIn; common: readonly string[] }) {
+  const { labelOf, formula } = props
+  const { grade, lines, open } = standIn
+  const notes = [
+    ...inAll(standIn, props),
+    ...ownNotes(standIn, common),
+    ...(open.length > 0 ? [T.openJobs(open.map((role) => plainLabel(role).toLowerCase()).join(', '))] : []),
+    standIn.formula ? costNote(formula, standIn.formula, props) : '',
+  ].filter((note) => note !== '')
+  return (
+    <li>
+      {lines.map(({ ingredient }, at) => (
+        <span key={ingredient}>
+          {at > 0 && ' + '}
+          <b>{labelOf(ingredient)}</b> {shareText(doseOf(standIn, ingredient))}
+        </span>
+      ))}
+      {grade === 'workable' && <i>, {T.workable}</i>}
+      {notes.length > 0 && <small>; {notes.join('; ')}</small>}
+      {isDangerous(standIn) && <small className="danger">. {T.dangerous}</small>}
+    </li>
+  )
+}
+
+/** The stand-ins of a line, best first; or that there is none, and why. */
+export function SheetStandIns(props: Props) {
+  const { line } = props
+  if (line.standIns.length === 0) {
+    return (
+      <p>
+        <strong>{line.irreplaceable ? T.irreplaceable : T.notKnown}</strong> {line.why}
+      </p>
+    )
+  }
+  const common = commonNotes(line)
+  return (
+    <>
+      <ol>
+        {line.standIns.map((standIn) => (
+          <One
+            key={standIn.lines.map(({ ingredient }) => ingredient).join('+')}
+            {...props}
+            standIn={standIn}
+            common={common}
+          />
+        ))}
+      </ol>
+      {common.length > 0 && <small>{T.forAll(common.join('; '))}</small>}
+    </>
+  )
+}
