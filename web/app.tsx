@@ -16,6 +16,7 @@ const BatchPage = lazy(() => import('./pages/batch-page.tsx').then((page) => ({ 
 const calculations = () => import('./pages/calculations-page.tsx')
 const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
 const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
+const ExplorerPage = lazy(() => import('./pages/explorer-page.tsx').then((page) => ({ default: page.ExplorerPage })))
 const LabelPage = lazy(() => import('./pages/label-page.tsx').then((page) => ({ default: page.LabelPage })))
 const LearnPage = lazy(() => import('./pages/learn-page.tsx').then((page) => ({ default: page.LearnPage })))
 const SwapSheetPage = lazy(() =>
@@ -38,6 +39,7 @@ export function App() {
             <Route path="/ingredient/:id">{({ id }) => <IngredientPage key={id} id={id} />}</Route>
             <Route path="/roles" component={RolesPage} />
             <Route path="/role/:id">{({ id }) => <RolePage id={id} />}</Route>
+            <Route path="/explore" component={ExplorerPage} />
             <Route path="/calculations" component={CalculationsPage} />
             <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
             <Route path="/learn" component={LearnPage} />

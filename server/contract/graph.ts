@@ -21,10 +21,25 @@ export const GraphQuery = closed({
 
 const Window = closed({ min: Type.Optional(Type.Number()), max: Type.Optional(Type.Number()) })
 
-export const GraphReply = closed({
-  nodes: Type.Array(
-    closed({ id: Type.String(), kind: oneOf('ingredient', 'role', 'class', 'limit'), label: Type.String() }),
+const CLOSED = { additionalProperties: false } as const
+
+/** A node; a window that is not known has no key. */
+const NODE = {
+  id: Type.String(),
+  kind: oneOf('ingredient', 'role', 'class', 'limit'),
+  label: Type.String(),
+  windows: Type.Optional(
+    closed({
+      ph_stability: Type.Optional(Type.Object(Window.properties, { ...CLOSED, description: 'pH in which it keeps' })),
+      ph_effective: Type.Optional(Type.Object(Window.properties, { ...CLOSED, description: 'pH in which it works' })),
+      heat_max_c: Type.Optional(Type.Number({ description: 'Bears heat up to this' })),
+    }),
   ),
+  links: Type.Number({ description: 'Stated edges at the node, of all relations; holds-with is not counted' }),
+}
+
+export const GraphReply = closed({
+  nodes: Type.Array(closed(NODE)),
   edges: Type.Array(
     closed({
       id: Type.String(),
@@ -58,4 +73,24 @@ export const graphRoute = {
   method: 'GET',
   url: '/api/graph',
   schema: { querystring: GraphQuery, response: { 200: GraphReply, '4xx': ErrorReply } },
+} as const
+
+const Place = Type.Integer({ minimum: 0 })
+
+export const WholeGraphReply = closed({
+  relations: Type.Array(Type.String()),
+  nodes: Type.Array(closed({ ...NODE, x: Type.Number(), y: Type.Number() }), {
+    description: 'Roles first, then what has most edges; x and y in units of the drawing, y upwards',
+  }),
+  edges: Type.Array(Type.Array(Place, { minItems: 3, maxItems: 3 }), {
+    description: 'From and to as places in nodes, relation as place in relations; each once, without holds-with',
+  }),
+  graphVersion: Type.String(),
+})
+export type WholeGraphReply = Static<typeof WholeGraphReply>
+
+export const wholeGraphRoute = {
+  method: 'GET',
+  url: '/api/graph/whole',
+  schema: { response: { 200: WholeGraphReply, '4xx': ErrorReply } },
 } as const

@@ -4,6 +4,7 @@ import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { useIngredient } from '#web/client/use-ingredient.ts'
 import { readable } from '#web/client/use-labels.ts'
 import { useTitle } from '#web/client/use-title.ts'
+import { exploreHref } from '#web/explorer/address.ts'
 import { ClaimsTable } from '#web/parts/claims-table.tsx'
 import { GeneralStandIns } from '#web/parts/general-stand-ins.tsx'
 import { LimitsAndCautions, Names, Roles, Windows } from '#web/parts/ingredient-facts.tsx'
@@ -47,7 +48,8 @@ function Record({ record }: { record: IngredientReply }) {
     <div className="page record">
       <h1>{name}</h1>
       <p className="remark">
-        {T.tier[record.tier]} · <Link href="/">{T.openBench}</Link>
+        {T.tier[record.tier]} · <Link href="/">{T.openBench}</Link> ·{' '}
+        <Link href={exploreHref(record.id)}>{text.explorer.around}</Link>
       </p>
       <div className="facts">
         <Roles record={record} />

@@ -4,6 +4,7 @@ import { plainLabel } from '#web/client/use-labels.ts'
 import type { RoleReply } from '#web/client/use-roles.ts'
 import { useRole, useRoles } from '#web/client/use-roles.ts'
 import { useTitle } from '#web/client/use-title.ts'
+import { exploreHref } from '#web/explorer/address.ts'
 import { RecordList } from '#web/parts/record-list.tsx'
 import { RoleSought } from '#web/parts/role-sought.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
@@ -58,6 +59,9 @@ function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
     <>
       <h1>{role.label}</h1>
       <p className="lead">{role.says}</p>
+      <p>
+        <Link href={exploreHref(`role:${role.id}`)}>{text.explorer.around}</Link>
+      </p>
       <section className="card">
         <dl>
           <Links title={T.broader} ids={role.broader === undefined ? [] : [role.broader]} labelOf={labelOf} />

@@ -1,5 +1,6 @@
 import { Link } from 'wouter'
 import type { Swap } from '#web/client/use-swaps.ts'
+import { wayHref } from '#web/explorer/address.ts'
 import { claimHref } from '#web/format/claim.ts'
 import { text } from '#web/text/en.ts'
 
@@ -26,6 +27,9 @@ export function SwapPath({ path, labelOf }: Props) {
           )
         })}
       </ol>
+      <p>
+        <Link href={wayHref(path)}>{text.explorer.way}</Link>
+      </p>
     </div>
   )
 }

@@ -86,7 +86,7 @@ function graphAttributes({ knowledge }: World, around: string | undefined): Flat
 }
 
 /** Every node with every stated edge. Derived edges of compatibility are left to their windows, which stand on the nodes. */
-function wholeGraph(world: World): Pick<GraphPart, 'nodes' | 'edges'> {
+function wholeGraph(world: World): { nodes: Node[]; edges: GraphPart['edges'] } {
   const { graph } = world
   return {
     nodes: graph.mapNodes((id) => nodeOf(world, id)),

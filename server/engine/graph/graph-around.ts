@@ -1,7 +1,9 @@
+import { drawnNode } from './drawn-node.ts'
+import type { DrawnNode } from './drawn-node.ts'
 import { edgeOf } from './graph-edge.ts'
 import type { GraphEdge } from './graph-edge.ts'
 import { holdsWithEdge, holdsWithNodes } from './holds-with-edges.ts'
-import { endsOf, linksOf, nodeOf } from './links.ts'
+import { endsOf, linksOf } from './links.ts'
 import type { Node } from './links.ts'
 import { usualOf } from './reading.ts'
 import type { World } from './world.ts'
@@ -40,7 +42,7 @@ export interface GraphQuery {
 }
 
 export interface GraphPart {
-  nodes: Node[]
+  nodes: DrawnNode[]
   /** edges that end at a node of this page and begin at one of this page or of an earlier one */
   edges: GraphEdge[]
   /** more nodes lie around than are given */
@@ -121,7 +123,7 @@ export function graphAround(world: World, query: GraphQuery): GraphPart | null {
   const page = order.slice(begin, end)
   const cut = end < order.length
   return {
-    nodes: page.map((id) => nodeOf(world, id)),
+    nodes: page.map((id) => drawnNode(world, id)),
     edges: edgesOn(walk, page, new Set(order.slice(0, end))),
     cut,
     next: cut ? (page.at(-1) ?? null) : null,
