@@ -1,6 +1,6 @@
 import { findSwaps, idOf } from '#engine/index.ts'
 import type { World } from '#engine/index.ts'
-import { formulaOf, names } from './swap-cases.ts'
+import { formulaOf, names, wishesOf } from './swap-cases.ts'
 import type { SwapCase } from './swap-cases.ts'
 
 /** What one case came to. */
@@ -48,7 +48,7 @@ export const engine =
       formula: formulaOf(one, withAreas),
       missing: [idOf(one.missing)],
       limit: 10,
-      wishes: { weights },
+      wishes: { ...wishesOf(one), weights },
     })
     return {
       answers: reply.swaps.map(({ lines }) => lines.map(({ ingredient }) => ingredient)),

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { idOf } from '#engine/index.ts'
 import type { Area, Formula } from '#engine/model/formula.ts'
+import type { Wishes } from '#engine/model/swap.ts'
 
 /** One entry of an answer list: a single name or a blend with shares. */
 export interface Entry {
@@ -56,6 +57,17 @@ const AREAS: [RegExp, Area[]][] = [
   [/\bdeodorant/, ['deodorant']],
   [/\b(body|shower|bath|bubble)/, ['body']],
 ]
+
+/** What a person would wish for a product with such a note. */
+const WISHES: [RegExp, string[]][] = [
+  [/nut-free|nut and peanut allergy/, ['tree-nut', 'peanut']],
+  [/no animal material/, ['animal-derived']],
+]
+
+export function wishesOf({ context: { note = '' } }: SwapCase): Wishes {
+  const without = WISHES.flatMap(([test, classes]) => (test.test(note) ? classes : []))
+  return without.length > 0 ? { without } : {}
+}
 
 /** @param withAreas false: as a caller who tells nothing of where the product is used */
 export function formulaOf({ context }: SwapCase, withAreas = true): Formula {

@@ -9,14 +9,22 @@ import type { Work } from './work.ts'
 
 const WATER_THAT_SPOILS_PERCENT = 5
 
+/** From this part of the wet phase on humectants leave germs little free water. */
+const BINDS_PART = 0.6
+
+/** Humectants bind so much of the water that little of it is free; of a line that is not there they do not. */
+export function humectantsBindWater({ lines, water_percent }: FormulaContext, without?: string): boolean {
+  const left = lines.filter(({ subject }) => subject.id !== without)
+  const wet_percent = water_percent + sharePlaying(lines, 'humectant')
+  return wet_percent > 0 && sharePlaying(left, 'humectant') / wet_percent > BINDS_PART
+}
+
 /** Why a formula with water may do without a preservative, or null. Each is a hurdle of its own, said in words. */
 export function hurdleWithoutPreservative(context: FormulaContext): string | null {
   const alcohol_percent = sharePlaying(context.lines, 'alcohol-solvent')
-  const humectant_percent = sharePlaying(context.lines, 'humectant')
-  const wet_percent = context.water_percent + humectant_percent
   if (alcohol_percent >= 20) return `${short(alcohol_percent)} % alcohol`
   if (context.ph !== null && context.ph >= 9.5) return `pH ${short(context.ph)}`
-  if (wet_percent > 0 && humectant_percent / wet_percent > 0.6) return 'little free water beside the humectants'
+  if (humectantsBindWater(context)) return 'little free water beside the humectants'
   if (context.form === 'bar' && context.water_percent < 30) return 'a solid bar with little free water'
   return null
 }

@@ -126,12 +126,21 @@ function unfitHere(
   return null
 }
 
+/** Below this likeness another product comes out of it, unless somebody states that it stands in. */
+const LEAST_LIKENESS = 0.15
+
+/** Judged where all that the role compares by is known: what is not known excludes nobody. */
+const isOtherKind = ({ likeness, stated }: Candidate): boolean =>
+  !stated && likeness.unknown.length === 0 && likeness.total < LEAST_LIKENESS
+
 /** Why a candidate is out before it is mixed in; null when it is worth a trial. */
 function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, context: FormulaContext): string | null {
   const { stand, denied, failedMust } = candidate
   if (denialDecides(candidate) && denied)
     return `${nameOf(stand)}: ${denied.says || `is known not to stand in for ${nameOf(job.missing)}`}`
   if (failedMust) return `${nameOf(stand)}: ${failedMust.why}`
+  if (isOtherKind(candidate))
+    return `${nameOf(stand)} has next to nothing in common with ${nameOf(job.missing)} as ${job.role.label.toLowerCase()}`
   return unfitHere(job, candidate, dose, context)
 }
 

@@ -73,10 +73,14 @@ function statementWorth(stated: StandsFor | undefined): number {
   return GRADE_WORTH[stated.grade ?? 'workable'] * (stated.for.startsWith('class:') ? CLASS_STATEMENT : 1)
 }
 
-/** How usual a stand-in is, 0 to 1: what a small maker can get comes first among equals. */
+/** Worth of the five grades of `usual`: what hardly anyone sells to a small maker is as good as missing too. */
+const WORTH_OF_USUAL = [-0.3, 0.2, 0.5, 0.75, 1] as const
+const LEAST_USUAL = 1
+
+/** How usual a stand-in is, up to 1: what a small maker can get comes first among equals. */
 export function usualness(stand: Subject): number {
-  const claim = stand.facts.get('usual')?.[0]
-  return ((claim?.value ?? 1) - 1) / 4
+  const grade = stand.facts.get('usual')?.[0]?.value ?? LEAST_USUAL
+  return WORTH_OF_USUAL[grade - LEAST_USUAL] ?? 0
 }
 
 export function rate(job: Job, stand: Subject, context: FormulaContext, moved: Moved): Candidate {

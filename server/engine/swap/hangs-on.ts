@@ -1,5 +1,6 @@
 import { preservingDose, preservingWork, waterWithoutPreservative } from '#engine/checks/preservation.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
+import { ENOUGH_DOSE, humectantsBindWater } from '#engine/preservation/too-little.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import type { Job } from './job.ts'
@@ -19,6 +20,17 @@ const preservationHangsOnIt: HangsOn = (context, { missing }) => {
   if (waterWithoutPreservative(context).length > 0 || preservingDose(rest) >= preservingDose(work)) return null
   return `${nameOf(missing)} carries the preservation of this formula together with ${rest.map(({ subject }) => nameOf(subject)).join(', ') || 'nothing else'}: another humectant leaves it unpreserved. Choose a preservative system at its own dose and pH, and have a challenge test made.`
 }
+
+/** No preservative, but a humectant that leaves germs no free water: how far another binds it nobody has measured here. */
+const waterIsBoundByIt: HangsOn = (context, { missing }) => {
+  const bound = humectantsBindWater(context) && !humectantsBindWater(context, missing.id)
+  const wet = context.water_percent >= LEAST_WATER_PERCENT
+  if (!bound || !wet || preservingDose(preservingWork(context)) >= ENOUGH_DOSE) return null
+  return `${nameOf(missing)} is base and preservation in one: it binds the water. How much water another one leaves free at this share is not known, and no preservative stands beside it. Choose a preservative system first, at its own dose and pH, and have a challenge test made.`
+}
+
+/** With less water than this nothing is kept by binding it. */
+const LEAST_WATER_PERCENT = 5
 
 const GIVES_STRUCTURE = ['thickener', 'structurant', 'body-giver', 'oil-gel-emulsifier']
 const HOLDS_TOGETHER = ['emulsifier']
@@ -47,7 +59,13 @@ const waxSoap: HangsOn = (context, job) => {
   return `The acids of ${nameOf(job.missing)} and the alkali make the emulsifier, and the wax is the structure as well; no other wax does both. The emulsifying system has to be reformulated.`
 }
 
-const ALL: readonly HangsOn[] = [irreplaceableRole, preservationHangsOnIt, emulsifierAndStructureInOne, waxSoap]
+const ALL: readonly HangsOn[] = [
+  irreplaceableRole,
+  preservationHangsOnIt,
+  waterIsBoundByIt,
+  emulsifierAndStructureInOne,
+  waxSoap,
+]
 
 export const hangsOn: HangsOn = (context, job) => {
   for (const reason of ALL) {

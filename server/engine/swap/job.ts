@@ -24,7 +24,7 @@ function fits(share_percent: number, claim: PlaysRole): number {
 
 /** The first role whose level fits the share; a role at a fifth of its least dose is not the reason for the line. */
 function mainRoleHere(roles: readonly RoleHere[], share_percent: number): RoleHere | undefined {
-  return roles.find(({ claim }) => fits(share_percent, claim) > 0.35) ?? roles[0]
+  return roles.find(({ claim }) => fits(share_percent, claim) > 0.5) ?? roles[0]
 }
 
 /** The job of a line, or null when no role of it is known. */
