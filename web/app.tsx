@@ -17,8 +17,11 @@ const calculations = () => import('./pages/calculations-page.tsx')
 const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
 const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
 const ExplorerPage = lazy(() => import('./pages/explorer-page.tsx').then((page) => ({ default: page.ExplorerPage })))
+const RecipesPage = lazy(() => import('./pages/recipes-page.tsx').then((page) => ({ default: page.RecipesPage })))
+const ComparePage = lazy(() => import('./pages/compare-page.tsx').then((page) => ({ default: page.ComparePage })))
 const LabelPage = lazy(() => import('./pages/label-page.tsx').then((page) => ({ default: page.LabelPage })))
 const LearnPage = lazy(() => import('./pages/learn-page.tsx').then((page) => ({ default: page.LearnPage })))
+const LessonPage = lazy(() => import('./pages/lesson-page.tsx').then((page) => ({ default: page.LessonPage })))
 const SwapSheetPage = lazy(() =>
   import('./pages/swap-sheet-page.tsx').then((page) => ({ default: page.SwapSheetPage })),
 )
@@ -33,6 +36,8 @@ export function App() {
           <Switch>
             <Route path="/" component={BenchPage} />
             <Route path="/batch" component={BatchPage} />
+            <Route path="/recipes" component={RecipesPage} />
+            <Route path="/compare" component={ComparePage} />
             <Route path="/label" component={LabelPage} />
             <Route path="/swap-sheet" component={SwapSheetPage} />
             <Route path="/ingredients" component={IngredientsPage} />
@@ -43,6 +48,7 @@ export function App() {
             <Route path="/calculations" component={CalculationsPage} />
             <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
             <Route path="/learn" component={LearnPage} />
+            <Route path="/lesson/:id">{({ id }) => <LessonPage key={id} id={id} />}</Route>
             <Route path="/working" component={WorkingPage} />
             <Route path="/compare-oils" component={OilsPage} />
             <Route component={NotFoundPage} />

@@ -12,9 +12,22 @@ export type LearnAnswer = Api['POST /api/learn/answers']['reply']
 
 const IN_A_SET = 6
 
+interface Wanted {
+  kind: LearnKind | 'all'
+  /** none: about all roles */
+  roles: readonly string[]
+  seed: number
+  when: boolean
+}
+
 /** A set of new questions; another seed, another set. */
-export function useLearnItems(kind: LearnKind | 'all', seed: number, when: boolean): Question<LearnReply> {
-  const body: ItemsBody = { seed, count: IN_A_SET, ...(kind !== 'all' && { kinds: [kind] }) }
+export function useLearnItems({ kind, roles, seed, when }: Wanted): Question<LearnReply> {
+  const body: ItemsBody = {
+    seed,
+    count: IN_A_SET,
+    ...(kind !== 'all' && { kinds: [kind] }),
+    ...(roles.length > 0 && { roles: [...roles] }),
+  }
   return useQuestion({
     key: ['learn', body],
     ask: (signal) => call('POST /api/learn/items', { body, signal }),

@@ -5,6 +5,7 @@ import type { RoleReply } from '#web/client/use-roles.ts'
 import { useRole, useRoles } from '#web/client/use-roles.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { exploreHref } from '#web/explorer/address.ts'
+import { LessonOfRole } from '#web/lessons/lesson-of-role.tsx'
 import { RecordList } from '#web/parts/record-list.tsx'
 import { RoleSought } from '#web/parts/role-sought.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
@@ -59,6 +60,7 @@ function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
     <>
       <h1>{role.label}</h1>
       <p className="lead">{role.says}</p>
+      <LessonOfRole role={role.id} />
       <p>
         <Link href={exploreHref(`role:${role.id}`)}>{text.explorer.around}</Link>
       </p>

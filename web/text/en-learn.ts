@@ -4,6 +4,8 @@ const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n ==
 export const learn = {
   title: 'Learn',
   lead: 'Questions made of the same facts and rules that check your recipes. Each answer gives its reason and its source.',
+  practise: 'Practise',
+  about: (roles: string) => `Only about: ${roles}. Choose a kind below for all roles.`,
   kind: 'Ask me about',
   kinds: {
     all: 'Everything',

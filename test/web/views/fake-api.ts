@@ -56,6 +56,7 @@ export function fakeApi(answers: Record<string, Answer> = {}) {
     }),
     'POST /api/check': () => makeCheck(),
     'POST /api/swaps': () => makeSwaps(),
+    'GET /api/learn/lessons': () => ({ lessons: [], graphVersion: 'test' }),
     'GET /api/roles': () => ({ roles: [], graphVersion: 'test' }),
     ...answers,
   }

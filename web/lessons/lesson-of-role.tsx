@@ -1,0 +1,18 @@
+import { Link } from 'wouter'
+import { useLessons } from '#web/client/use-lessons.ts'
+import { lessons as T } from '#web/text/en-lessons.ts'
+
+/** Link to the lesson about a role, where there is one. */
+export function LessonOfRole({ role }: { role: string }) {
+  const reply = useLessons()
+  const lesson =
+    reply.state === 'ready'
+      ? reply.data.lessons.find(({ about }) => about.kind === 'role' && about.id === role)
+      : undefined
+  if (!lesson) return null
+  return (
+    <p>
+      <Link href={`/lesson/${lesson.id}`}>{T.ofRole(lesson.title)}</Link>
+    </p>
+  )
+}
