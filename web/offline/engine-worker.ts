@@ -26,7 +26,8 @@ async function answer({ id, question }: Extract<ToEngine, { id: number }>): Prom
     const here = { world: await world, breathe }
     await breathe()
     if (dropped.delete(id)) return
-    say({ id, given: await askHere(here, question), version: here.world.knowledge.version })
+    const given = await askHere(here, question)
+    say({ id, json: JSON.stringify(given), version: here.world.knowledge.version }) // as JSON, like the server's
   } catch (error) {
     world = undefined // the next question tries again
     say({ id, failed: error instanceof Error ? error.message : String(error) })

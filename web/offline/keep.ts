@@ -53,9 +53,9 @@ export function keepForLater(): void {
   else window.addEventListener('load', soon, { once: true })
 }
 
-/** Whether a text field holds something that is on no bench yet, and that a reload would lose. */
+/** Whether a recipe stands in its field and on no bench yet: the one thing that a reload would lose. */
 export const hasLooseText = (): boolean =>
-  [...document.querySelectorAll('textarea')].some((field) => field.value.trim() !== '' && field.defaultValue === '')
+  [...document.querySelectorAll<HTMLTextAreaElement>('form.paste textarea')].some(({ value }) => value.trim() !== '')
 
 /** Has the version that waits take over, and loads it. Other tabs go on with theirs. */
 export function takeNewer(newer: ServiceWorker): void {

@@ -24,7 +24,7 @@ function onAnswer(message: FromEngine): void {
     one?.reject(new Error(message.failed))
   } else {
     setEngine('ready', message.version)
-    one?.resolve(message.given)
+    one?.resolve(JSON.parse(message.json) as Given)
   }
 }
 

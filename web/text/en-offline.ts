@@ -9,6 +9,6 @@ export const offline = {
   ready: 'This page is kept in your browser: it answers without a connection too.',
   newer: 'A newer version of this page is ready. What is on the bench stays.',
   takeNewer: 'Load it',
-  looseText: 'A text field holds something that is not on the bench yet and would be lost.',
+  looseText: 'The field for a recipe holds text that is not on the bench yet and would be lost.',
   takeAnyway: 'Load it anyway',
 } as const
