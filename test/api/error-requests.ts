@@ -195,6 +195,7 @@ export const REQUESTS: Row[] = [
     /^wishes\/only\/0: /,
     '/wishes/only/0',
   ],
+  ['unknown-lesson', 404, 'GET', '/api/learn/lessons/zzz', undefined, /^id: no lesson/, '/id'],
   ['unknown-role', 404, 'GET', '/api/roles/zzz', undefined, /^id: no role/, '/id'],
   ['unknown-role', 404, 'GET', '/api/roles/__proto__', undefined, /^id: no role/, '/id'],
   ['unknown-role', 404, 'GET', '/api/ingredients?role=zzz', undefined, /^role: no role/, '/role'],

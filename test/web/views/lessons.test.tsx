@@ -134,3 +134,42 @@ test('a lesson that cannot be had is said so', async () => {
   show('/lesson/moonstone')
   await screen.findByRole('alert')
 })
+
+const LIVE: [RegExp, LessonReply['live']][] = [
+  [
+    /Glycerin: 5 %/,
+    {
+      kind: 'level-slider',
+      says: 'More or less of it.',
+      recipe: 'gel',
+      ingredient: 'glycerin',
+      from_percent: 1,
+      to_percent: 9,
+      step_percent: 1,
+    },
+  ],
+  [/pH: 5/, { kind: 'who-plays', says: 'Who holds here?', role: 'humectant', ph: 5 }],
+  [
+    /Fatty acids of Olive and Linseed/,
+    { kind: 'compare-oils', says: 'Compare the two.', from: 'olive', to: 'linseed' },
+  ],
+  [/Gram-negative/i, { kind: 'spectrum', says: 'What is open?', ingredients: ['olive', 'linseed'] }],
+]
+test.each(LIVE)('%s: the live example is drawn', async (words, live) => {
+  const record = (inci: string) => ({
+    id: inci.toLowerCase(),
+    inci,
+    claims: [
+      { property: 'fatty_acids', used: true, shares: { 'C18:1': 70 } },
+      { property: 'spectrum', used: true, spectrum: { yeast: 'strong' } },
+    ],
+  })
+  fakeApi({
+    'GET /api/learn/lessons/humectant': () => ({ ...LESSON, live }),
+    'GET /api/ingredients': () => ({ ingredients: [], next: null, total: 3, graphVersion: 'test' }),
+    'GET /api/ingredients/olive': () => record('OLIVE'),
+    'GET /api/ingredients/linseed': () => record('LINSEED'),
+  })
+  show('/lesson/humectant')
+  expect((await screen.findAllByText(words)).length).toBeGreaterThan(0)
+})
