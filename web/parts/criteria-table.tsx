@@ -35,6 +35,7 @@ function Weight({ row, weights = {}, onWeight }: { row: Row } & Pick<Props, 'wei
     <select
       value={String(weights[row.criterion] ?? 1)}
       aria-label={text.swaps.weightOf(row.label)}
+      data-weight={row.criterion}
       onChange={(event) => onWeight(row.criterion, Number(event.target.value))}
     >
       {text.swaps.weights.map(([factor, words]) => (

@@ -41,7 +41,7 @@ export function GeneralStandIns({ record }: { record: IngredientReply }) {
       {reply.state === 'failed' && <Failed failure={reply} />}
       {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{text.swaps.loading}</Loading>}
       {reply.state === 'ready' && (
-        <SwapsReplyView reply={reply.data} before={[]} known={new Map([[record.id, record.inci]])} />
+        <SwapsReplyView reply={reply.data} before={null} known={new Map([[record.id, record.inci]])} />
       )}
     </section>
   )

@@ -1,7 +1,8 @@
 import type { BenchLine } from '#web/state/bench.ts'
-import { removeLine, toggleMissing } from '#web/state/edit.ts'
+import { toggleMissing } from '#web/state/edit.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { text } from '#web/text/en.ts'
+import type { LineActs } from './line-acts.ts'
 
 interface Props {
   line: BenchLine
@@ -10,12 +11,14 @@ interface Props {
   canMiss: boolean
   /** three are marked already */
   isFull: boolean
+  isEditing: boolean
+  acts: LineActs
   change: BenchStore['change']
-  onEdit: () => void
+  onEdit: (isEditing: boolean) => void
 }
 
-/** Missing, correct, remove. */
-export function LineActions({ line, name, canMiss, isFull, change, onEdit }: Props) {
+/** Missing, change, remove. */
+export function LineActions({ line, name, canMiss, isFull, isEditing, acts, change, onEdit }: Props) {
   return (
     <td className="actions" role="cell">
       <button
@@ -29,15 +32,16 @@ export function LineActions({ line, name, canMiss, isFull, change, onEdit }: Pro
       >
         {text.recipe.missing}
       </button>
-      <button type="button" className="quiet" aria-label={text.recipe.editOf(name)} onClick={onEdit}>
-        {text.recipe.edit}
-      </button>
       <button
         type="button"
-        className="quiet"
-        aria-label={text.recipe.removeOf(name)}
-        onClick={() => change((bench) => removeLine(bench, line.key))}
+        className="quiet edit"
+        aria-label={text.recipe.editOf(name)}
+        aria-expanded={isEditing}
+        onClick={() => onEdit(!isEditing)}
       >
+        {text.recipe.edit}
+      </button>
+      <button type="button" className="quiet" aria-label={text.recipe.removeOf(name)} onClick={() => acts.remove()}>
         {text.recipe.remove}
       </button>
     </td>

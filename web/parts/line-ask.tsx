@@ -7,7 +7,7 @@ import { text } from '#web/text/en.ts'
 interface Props {
   line: BenchLine
   standing: Extract<Standing, { state: 'ask' | 'unknown' }>
-  onChoose: (id: string) => void
+  onChoose: (id: string, label: string) => void
   onAside: () => void
   onNote: () => void
 }
@@ -29,7 +29,7 @@ export function LineAsk({ line, standing, onChoose, onAside, onNote }: Props) {
       <ul>
         {shown.map(({ ingredient, inci, why }) => (
           <li key={ingredient}>
-            <button type="button" onClick={() => onChoose(ingredient)}>
+            <button type="button" onClick={() => onChoose(ingredient, readable(inci))}>
               {readable(inci)} {why !== note && <small>{why}</small>}
             </button>
           </li>

@@ -1,7 +1,7 @@
-import { gramsText, upTo } from '#web/format/number.ts'
+import { upTo } from '#web/format/number.ts'
 import type { Phase } from '#web/recipe/types.ts'
 import type { BenchLine } from '#web/state/bench.ts'
-import { editLine, letFill, setShare } from '#web/state/edit.ts'
+import { editLine, letFill, setGrams, setShare } from '#web/state/edit.ts'
 import { gramsOf } from '#web/state/shares.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { text } from '#web/text/en.ts'
@@ -13,10 +13,15 @@ interface Props {
   change: BenchStore['change']
 }
 
+type CellProps = Props & { share_percent: number | null }
+
+/** Digits of a gram that are shown: a tenth of a milligram. */
+const DIGITS = 4
+
 const PHASES = Object.entries(text.recipe.phases) as [Phase, string][]
 
 /** Share as a field. The line that fills up shows what it comes to until a figure is typed. */
-export function ShareCell({ line, name, share_percent, change }: Props & { share_percent: number | null }) {
+export function ShareCell({ line, name, share_percent, change }: CellProps) {
   return (
     <td className="share" role="cell" data-label={text.recipe.share}>
       <NumberField
@@ -49,11 +54,26 @@ export function ShareCell({ line, name, share_percent, change }: Props & { share
   )
 }
 
-export function MassCell({ share_percent, batch_g }: { share_percent: number | null; batch_g: number | null }) {
+/** Mass in the batch as a field: grams and per cent follow each other. Nothing is shown without a batch size. */
+export function MassCell({ line, name, share_percent, batch_g, change }: CellProps & { batch_g: number | null }) {
   const mass_g = gramsOf(share_percent, batch_g)
+  const shown_g = mass_g === null ? null : Number(mass_g.toFixed(DIGITS))
   return (
     <td className="mass" role="cell" data-label={text.recipe.grams}>
-      {mass_g === null ? '' : gramsText(mass_g)}
+      {batch_g !== null && (
+        <NumberField
+          label={text.recipe.gramsOf(name)}
+          hideLabel
+          value={line.fills ? null : shown_g}
+          placeholder={line.fills && shown_g !== null ? upTo(shown_g, 3) : ''}
+          min={0}
+          over
+          max={batch_g}
+          onChange={(next) => {
+            if (next !== null || !line.fills) change((bench) => setGrams(bench, line.key, next), `grams ${line.key}`)
+          }}
+        />
+      )}
     </td>
   )
 }

@@ -1,44 +1,51 @@
-import { useId, useState } from 'react'
+import { useState } from 'react'
+import type { ReactNode } from 'react'
 import type { BenchLine } from '#web/state/bench.ts'
+import type { Picked } from '#web/state/edit.ts'
 import { text } from '#web/text/en.ts'
+import { Combobox } from './combobox.tsx'
 
 interface Props {
   line: BenchLine
   onRead: (typed: string) => void
+  onPick: (picked: Picked) => void
   onCancel?: () => void
+  /** what else can be done with a line while it is open */
+  children?: ReactNode
 }
 
-/** A field to correct the text of one line and read it again. */
-export function LineEdit({ line, onRead, onCancel }: Props) {
-  const id = useId()
+/** Another name for a line out of the list, or its text corrected and read again. */
+export function LineEdit({ line, onRead, onPick, onCancel, children }: Props) {
   const [typed, setTyped] = useState(line.kind === 'unread' ? line.typed : line.name)
+  const read = () => {
+    if (typed.trim() !== '') onRead(typed)
+  }
   return (
     <form
       className="line-edit"
       onSubmit={(event) => {
         event.preventDefault()
-        if (typed.trim() !== '') onRead(typed)
-      }}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') onCancel?.()
+        read()
       }}
     >
-      <label htmlFor={id} className="hidden">
-        {text.recipe.editLabel}
-      </label>
-      <input
-        id={id}
+      <Combobox
+        label={text.recipe.editLabel}
+        typed={typed}
+        onType={setTyped}
+        onPick={onPick}
+        onText={read}
         autoFocus={onCancel !== undefined}
-        value={typed}
-        spellCheck={false}
-        onChange={(event) => setTyped(event.target.value)}
+        {...(onCancel && { onEscape: onCancel })}
       />
-      <button type="submit">{text.recipe.again}</button>
-      {onCancel && (
-        <button type="button" className="quiet" onClick={onCancel}>
-          {text.recipe.cancel}
-        </button>
-      )}
+      <div className="row">
+        <button type="submit">{text.recipe.again}</button>
+        {children}
+        {onCancel && (
+          <button type="button" className="quiet" onClick={onCancel}>
+            {text.recipe.cancel}
+          </button>
+        )}
+      </div>
     </form>
   )
 }

@@ -4,6 +4,7 @@ import type { BenchAnswers } from '#web/client/use-bench-answers.ts'
 import { addText } from '#web/state/from-text.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { text } from '#web/text/en.ts'
+import { LineAdd } from './line-add.tsx'
 import { PasteBox } from './paste-box.tsx'
 import { PrintLine } from './print-line.tsx'
 import { RecipeTable } from './recipe-table.tsx'
@@ -21,10 +22,13 @@ export function RecipeCard({ store, standings, check }: Props) {
   const { basis, total } = bench.said
   return (
     <section className="card recipe-card" aria-labelledby="recipe-title">
-      <h2 id="recipe-title">{text.recipe.title}</h2>
+      <h2 id="recipe-title" tabIndex={-1}>
+        {text.recipe.title}
+      </h2>
       <PrintLine settings={bench.settings} />
       {basis !== 'percent' && total !== null && <p className="remark">{text.recipe.basis[basis](total)}</p>}
       <RecipeTable bench={bench} standings={standings} check={check} change={change} />
+      <LineAdd change={change} />
       <details className="add">
         <summary>{text.paste.addTitle}</summary>
         <PasteBox action={text.paste.add} rows={3} onRead={(typed) => change((now) => addText(now, typed))} />

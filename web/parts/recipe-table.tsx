@@ -34,6 +34,9 @@ function Head() {
   return (
     <thead role="rowgroup">
       <tr role="row">
+        <th role="columnheader" scope="col">
+          <span className="hidden">{text.recipe.order}</span>
+        </th>
         {HEADS.map((head) => (
           <th key={head} scope="col" role="columnheader">
             {head}
@@ -66,6 +69,9 @@ export function RecipeTable({ bench, standings, check, change }: Props) {
             <RecipeLine
               key={line.key}
               line={line}
+              at={at}
+              count={bench.lines.length}
+              neighbour={(bench.lines[at + 1] ?? bench.lines[at - 1])?.key ?? null}
               standing={standing}
               reply={check?.roles.find(({ ingredient }) => ingredient === id)}
               findings={findingsAt(bench, standings, line.aside ? [] : (check?.findings ?? []), at)}
@@ -78,7 +84,7 @@ export function RecipeTable({ bench, standings, check, change }: Props) {
         })}
         <tfoot role="rowgroup">
           <tr role="row">
-            <th scope="row" role="rowheader">
+            <th scope="row" role="rowheader" colSpan={2}>
               {text.recipe.total}
             </th>
             <td role="cell" className="total">

@@ -1,16 +1,17 @@
 import { Link } from 'wouter'
-import type { Finding } from '#web/client/use-check.ts'
+import type { CheckReply, Finding } from '#web/client/use-check.ts'
 import type { Swap } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
 import { Companions } from './companions.tsx'
 import { Findings } from './findings.tsx'
 import { isPlain, SwapChanges } from './swap-changes.tsx'
 import { SwapDetail } from './swap-detail.tsx'
+import { keyOf } from './use-order-remark.ts'
 
 interface Props {
   swap: Swap
-  /** findings of the recipe as it is: what is not among them is new */
-  before: readonly Finding[]
+  /** the check of the recipe as it is: a finding that is not in it is new */
+  before: CheckReply | null
   /** several lines are missing: say which of them it replaces */
   isOneOfSeveral: boolean
   labelOf: (id: string) => string
@@ -23,7 +24,7 @@ const sameAs = (a: Finding) => (b: Finding) =>
   a.rule === b.rule && a.message === b.message && a.about.join() === b.about.join()
 
 function NewFindings({ swap, before }: Pick<Props, 'swap' | 'before'>) {
-  const fresh = swap.findings.filter((finding) => !before.some(sameAs(finding)))
+  const fresh = swap.findings.filter((finding) => !before?.findings.some(sameAs(finding)))
   if (fresh.length === 0) return <p className="remark">{text.swaps.noNew}</p>
   return (
     <div>
@@ -39,7 +40,7 @@ export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse, weights
   const names = lines.map(({ ingredient }) => labelOf(ingredient)).join(' + ')
   const useWith: Props['onUse'] = (whole, name) => onUse?.(whole, `${names} + ${name}`)
   return (
-    <article className="swap" data-grade={grade}>
+    <article className="swap" data-grade={grade} data-swap={keyOf(swap)}>
       <header>
         <p className="grade">
           <strong>{text.swaps.grade[grade]}</strong> {text.swaps.gradeMore[grade]}

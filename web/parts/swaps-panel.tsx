@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Question } from '#web/client/question.ts'
-import type { Finding } from '#web/client/use-check.ts'
+import type { CheckReply } from '#web/client/use-check.ts'
 import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
 import { Failed, Loading } from './states.tsx'
@@ -12,25 +12,16 @@ interface Props {
   missing: readonly string[]
   /** false while the recipe cannot be checked */
   canAsk: boolean
-  before: readonly Finding[]
+  /** what the check says of the recipe as it is; null while that is not known */
+  before: CheckReply | null
   known: ReadonlyMap<string, string>
-  /** words on the stand-in taken last */
-  taken: string
   onUse: (formula: NonNullable<Swap['formula']>, name: string) => void
   weights: Readonly<Record<string, number>>
   onWeight: (criterion: string, factor: number) => void
   children: ReactNode
 }
 
-function Answer({
-  swaps,
-  before,
-  known,
-  onUse,
-  missing,
-  weights,
-  onWeight,
-}: Omit<Props, 'children' | 'canAsk' | 'taken'>) {
+function Answer({ swaps, before, known, onUse, missing, weights, onWeight }: Omit<Props, 'children' | 'canAsk'>) {
   if (swaps.state === 'failed') return <Failed failure={swaps} />
   if (swaps.state !== 'ready') return <Loading>{text.swaps.loading}</Loading>
   return (
@@ -40,6 +31,7 @@ function Answer({
         <SwapsReplyView
           key={missing.join()}
           reply={swaps.data}
+          isOld={swaps.old}
           before={before}
           known={known}
           weights={weights}
@@ -52,14 +44,11 @@ function Answer({
 }
 
 /** Stand-ins for the lines marked as missing, below the wishes. */
-export function SwapsPanel({ children, canAsk, taken, ...answer }: Props) {
+export function SwapsPanel({ children, canAsk, ...answer }: Props) {
   const { missing } = answer
   return (
     <section className="card stand-ins" id="stand-ins" aria-labelledby="swaps-title" tabIndex={-1}>
       <h2 id="swaps-title">{missing.length > 0 ? text.swaps.titleFor(missing.join(', ')) : text.swaps.title}</h2>
-      <p role="status" className={taken === '' ? 'hidden' : 'taken'}>
-        {taken}
-      </p>
       {children}
       {missing.length === 0 && <p className="lead">{text.swaps.mark}</p>}
       {missing.length > 0 && !canAsk && <p role="status">{text.swaps.waits}</p>}

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import type { Finding } from '#web/client/use-check.ts'
+import type { CheckReply } from '#web/client/use-check.ts'
 import { useLabels } from '#web/client/use-labels.ts'
 import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
 import { idsIn } from '#web/state/swaps-body.ts'
@@ -7,11 +7,15 @@ import { text } from '#web/text/en.ts'
 import { GiveUp } from './give-up.tsx'
 import { RefusedList } from './refused-list.tsx'
 import { SwapCard } from './swap-card.tsx'
+import { keyOf, useOrderRemark } from './use-order-remark.ts'
 import { WhyNotAnswer } from './why-not.tsx'
 
 interface Props {
   reply: SwapsReply
-  before: readonly Finding[]
+  /** true while the reply belongs to the question before */
+  isOld?: boolean
+  /** what the check says of the recipe as it is; null where there is none */
+  before: CheckReply | null
   known: ReadonlyMap<string, string>
   onUse?: (formula: NonNullable<Swap['formula']>, name: string) => void
   weights?: Readonly<Record<string, number>>
@@ -19,7 +23,6 @@ interface Props {
 }
 
 const AT_FIRST = 4
-const keyOf = ({ lines }: Swap): string => lines.map(({ ingredient }) => ingredient).join('+')
 
 function Outcome({ reply }: { reply: SwapsReply }) {
   const { outcome, why, swaps } = reply
@@ -35,15 +38,19 @@ function Outcome({ reply }: { reply: SwapsReply }) {
 }
 
 /** The whole answer: outcome, stand-ins in order, refused ones, and whether the line can be left out. */
-export function SwapsReplyView({ reply, before, known, onUse, weights, onWeight }: Props) {
+export function SwapsReplyView({ reply, isOld = false, before, known, onUse, weights, onWeight }: Props) {
   const [shown, setShown] = useState(AT_FIRST)
   const labelOf = useLabels(idsIn(reply), known)
   const { swaps, refused, leaveOut } = reply
+  const moved = useOrderRemark({ swaps, isOld, weights, labelOf })
   const toCheck = [...new Set(swaps.flatMap((swap) => swap.toCheck ?? []))]
   return (
     <div className="swaps">
       {reply.about && <WhyNotAnswer about={reply.about} labelOf={labelOf} />}
       <Outcome reply={reply} />
+      <p role="status" className={moved === '' ? 'hidden' : 'moved'}>
+        {moved}
+      </p>
       {reply.giveUp && <GiveUp ways={reply.giveUp} labelOf={labelOf} />}
       {toCheck.length > 0 && (
         <>

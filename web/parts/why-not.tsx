@@ -1,32 +1,23 @@
-import { useId } from 'react'
 import type { SwapsReply } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
+import { Combobox } from './combobox.tsx'
 import { Findings } from './findings.tsx'
+import type { Other } from './use-other.ts'
 import { WouldWork } from './would-work.tsx'
 
-interface FormProps {
-  typed: string
-  /** what became of the name; nothing while it is empty */
-  remark: string
-  onType: (typed: string) => void
-}
-
-/** "Why not this one?" for whatever a person types. */
-export function WhyNotForm({ typed, remark, onType }: FormProps) {
-  const id = useId()
+/** "Why not this one?" for whatever a person types or picks. */
+export function WhyNotForm({ other }: { other: Other }) {
   return (
-    <div className="field why-not">
-      <label htmlFor={id}>{text.swaps.whyNot}</label>
-      <input
-        id={id}
-        value={typed}
-        autoComplete="off"
-        spellCheck={false}
-        aria-describedby={`${id}-remark`}
-        onChange={(event) => onType(event.target.value)}
+    <div className="why-not">
+      <Combobox
+        label={text.swaps.whyNot}
+        typed={other.typed}
+        onType={other.onType}
+        onPick={other.onPick}
+        onText={other.onText}
       />
-      <p id={`${id}-remark`} role="status" className="remark">
-        {remark}
+      <p role="status" className="remark">
+        {other.remark}
       </p>
     </div>
   )

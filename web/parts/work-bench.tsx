@@ -1,10 +1,5 @@
-import { useState } from 'react'
 import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
-import type { Swap } from '#web/client/use-swaps.ts'
-import { useWhyNot } from '#web/client/use-why-not.ts'
 import { setWeight } from '#web/state/edit.ts'
-import { benchFromText } from '#web/state/from-text.ts'
-import { takeFormula } from '#web/state/to-formula.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import { text } from '#web/text/en.ts'
 import { BenchTitle } from './bench-title.tsx'
@@ -15,18 +10,26 @@ import { PhRuler } from './ph-ruler.tsx'
 import { RecipeCard } from './recipe-card.tsx'
 import { SettingsForm } from './settings-form.tsx'
 import { SwapsPanel } from './swaps-panel.tsx'
+import { TakenNotice } from './taken-notice.tsx'
 import { Tools } from './tools.tsx'
-import { WhyNotForm } from './why-not.tsx'
+import { useOther } from './use-other.ts'
+import { useTaken } from './use-taken.ts'
 import { Verdict } from './verdict.tsx'
+import { WhyNotForm } from './why-not.tsx'
 import { WishForm } from './wish-form.tsx'
 
+interface Props {
+  store: BenchStore
+  /** another recipe as text */
+  onRead: (typed: string) => void
+}
+
 /** The bench with a recipe on it. */
-export function WorkBench({ store }: { store: BenchStore }) {
+export function WorkBench({ store, onRead }: Props) {
   const { bench, change } = store
-  const [other, setOther] = useState('')
-  const whyNot = useWhyNot(other)
-  const { standings, idOf, lacking, aside_percent, check, swaps, shelf, missing } = useBenchAnswers(bench, whyNot.id)
-  const [taken, setTaken] = useState('')
+  const other = useOther()
+  const { standings, idOf, lacking, aside_percent, check, swaps, shelf, missing } = useBenchAnswers(bench, other.id)
+  const { take, taken } = useTaken(store, idOf)
   const reply = lacking === null && check.state === 'ready' ? check.data : null
   const known = new Map(reply?.roles.map(({ ingredient, inci }) => [ingredient, inci]))
   const missingNames = missing.map((line) =>
@@ -36,16 +39,13 @@ export function WorkBench({ store }: { store: BenchStore }) {
       reply?.roles.find((one) => one.ingredient === idOf(line)),
     ),
   )
-  const use = (formula: NonNullable<Swap['formula']>, name: string) => {
-    change((now) => takeFormula(now, formula, idOf))
-    setTaken(text.swaps.used(name))
-  }
   return (
     <div className="bench">
       <div className="bench-head">
         <BenchTitle store={store} />
         <Tools store={store} />
       </div>
+      {taken !== null && <TakenNotice words={taken} store={store} />}
       <div className="bench-grid">
         <RecipeCard store={store} standings={standings} check={reply} />
         <div className="side">
@@ -57,24 +57,19 @@ export function WorkBench({ store }: { store: BenchStore }) {
         swaps={swaps}
         missing={missingNames}
         canAsk={lacking === null}
-        before={reply?.findings ?? []}
+        before={reply}
         known={known}
-        taken={missing.length > 0 ? '' : taken}
-        onUse={use}
+        onUse={take}
         weights={bench.wishes.weights ?? {}}
         onWeight={(criterion, factor) => change((now) => setWeight(now, criterion, factor))}
       >
         <WishForm wishes={bench.wishes} shelf={shelf} change={change} />
-        {missing.length === 1 && <WhyNotForm typed={other} remark={whyNot.remark} onType={setOther} />}
+        {missing.length === 1 && <WhyNotForm other={other} />}
       </SwapsPanel>
       {reply && <PhRuler reply={reply} ph={bench.settings.ph} />}
       <details className="card replace">
         <summary>{text.paste.replace}</summary>
-        <PasteBox
-          action={text.paste.read}
-          hint={text.paste.replaceHint}
-          onRead={(typed) => change((now) => benchFromText(typed, now))}
-        />
+        <PasteBox action={text.paste.read} hint={text.paste.replaceHint} onRead={onRead} />
       </details>
       {missing.length > 0 && lacking === null && <JumpBar swaps={swaps} names={missingNames.join(', ')} />}
     </div>

@@ -7,6 +7,10 @@ import { loadBench, saveBench } from './storage.ts'
 
 export interface BenchStore {
   bench: Bench
+  /** as it was one step ago; null at the first */
+  before: Bench | null
+  /** the last undo or redo, counted, to say it */
+  stepped: { kind: 'undone' | 'redone'; count: number } | null
   /** takes a change in; changes under one tag, one after the other, are one step of undo */
   change: (make: (bench: Bench) => Bench, tag?: string) => void
   undo: () => void
@@ -69,9 +73,24 @@ export function useBench(): BenchStore {
       setHistory((now) => record(now, named(make(now.present)), tag ?? null)),
     [],
   )
-  const back = useCallback(() => setHistory(undo), [])
-  const forth = useCallback(() => setHistory(redo), [])
+  const [stepped, setStepped] = useState<BenchStore['stepped']>(null)
+  const step = useCallback((kind: 'undone' | 'redone', go: (now: History<Bench>) => History<Bench>) => {
+    setHistory(go)
+    setStepped((last) => ({ kind, count: (last?.count ?? 0) + 1 }))
+  }, [])
+  const back = useCallback(() => step('undone', undo), [step])
+  const forth = useCallback(() => step('redone', redo), [step])
   useUndoKeys(back, forth)
   const { past, present, future } = history
-  return { bench: present, change, undo: back, redo: forth, canUndo: past.length > 0, canRedo: future.length > 0, kept }
+  return {
+    bench: present,
+    before: past.at(-1) ?? null,
+    stepped,
+    change,
+    undo: back,
+    redo: forth,
+    canUndo: past.length > 0,
+    canRedo: future.length > 0,
+    kept,
+  }
 }
