@@ -2,11 +2,16 @@ import { useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
 import { useLabel } from '#web/client/use-label.ts'
+import type { LabelReply } from '#web/client/use-label.ts'
+import { useLabels } from '#web/client/use-labels.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { Choice } from '#web/parts/choice.tsx'
+import { LabelAnalyses } from '#web/parts/label-analyses.tsx'
 import { LabelView } from '#web/parts/label-view.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
+import type { Analysis, Bench } from '#web/state/bench.ts'
 import { setSettings } from '#web/state/edit.ts'
+import { withFact } from '#web/state/facts.ts'
 import { toFormula } from '#web/state/to-formula.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { useBench } from '#web/state/use-bench.ts'
@@ -45,6 +50,36 @@ function ForWhom({ market, placedOn, onMarket, onPlacedOn }: ForProps) {
         <small id="placed-on-hint">{T.placedOnHint}</small>
       </div>
     </section>
+  )
+}
+
+const withAnalyses = (bench: Bench, analyses: Analysis[]): Bench => ({
+  ...bench,
+  settings: withFact(bench.settings, 'analyses', analyses.length > 0 ? analyses : undefined),
+})
+
+interface PapersProps {
+  reply: LabelReply
+  analyses: readonly Analysis[]
+  onChange: (analyses: Analysis[]) => void
+}
+
+/** Papers of suppliers on what brings allergens, or may bring some. */
+function Papers({ reply, analyses, onChange }: PapersProps) {
+  const open = reply.findings.filter(({ rule }) => rule === 'label-incomplete').flatMap(({ about }) => about)
+  const brought = reply.allergens.flatMap(({ from }) => from)
+  const materials = [...new Set([...brought, ...open, ...analyses.map(({ ingredient }) => ingredient)])].sort()
+  const found = analyses.flatMap(({ holds }) => holds.map(({ substance }) => substance))
+  const labelOf = useLabels([...materials, ...found])
+  if (materials.length === 0) return null
+  return (
+    <LabelAnalyses
+      analyses={analyses}
+      materials={materials}
+      substances={reply.allergens.map(({ name }) => name)}
+      labelOf={labelOf}
+      onChange={onChange}
+    />
   )
 }
 
@@ -91,6 +126,13 @@ export function LabelPage() {
       )}
       {label.state === 'loading' && lacking === null && <Loading>{T.loading}</Loading>}
       {label.state === 'failed' && lacking === null && <Failed failure={label} />}
+      {label.state === 'ready' && lacking === null && (
+        <Papers
+          reply={label.data}
+          analyses={bench.settings.analyses ?? []}
+          onChange={(analyses) => change((now) => withAnalyses(now, analyses))}
+        />
+      )}
       {label.state === 'ready' && lacking === null && <LabelView reply={label.data} old={label.old} />}
     </div>
   )

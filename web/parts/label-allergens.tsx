@@ -1,4 +1,5 @@
 import type { LabelAllergen } from '#web/client/use-label.ts'
+import { facts } from '#web/text/en-facts.ts'
 import { label as T } from '#web/text/en-label.ts'
 import { LabelFrom } from './label-from.tsx'
 
@@ -8,7 +9,7 @@ interface Props {
 }
 
 function Row({ allergen, labelOf }: { allergen: LabelAllergen; labelOf: Props['labelOf'] }) {
-  const { name, declare, percent, from, why } = allergen
+  const { name, declare, percent, from, analysed, why } = allergen
   return (
     <tr data-declare={declare || undefined}>
       <th scope="row">{name}</th>
@@ -19,6 +20,7 @@ function Row({ allergen, labelOf }: { allergen: LabelAllergen; labelOf: Props['l
       <td data-head={T.allergens.why}>{why}</td>
       <td data-head={T.allergens.from}>
         <LabelFrom ids={from} labelOf={labelOf} />
+        {analysed.length > 0 && <small> ({facts.analyses.used})</small>}
       </td>
     </tr>
   )

@@ -4,6 +4,7 @@ import type { BenchStore } from '#web/state/use-bench.ts'
 import { text } from '#web/text/en.ts'
 import { Choice } from './choice.tsx'
 import { NumberField } from './number-field.tsx'
+import { ProductFacts } from './product-facts.tsx'
 import { Ticks } from './ticks.tsx'
 
 const AREAS = Object.entries(text.settings.areaNames) as [Area, string][]
@@ -65,6 +66,7 @@ export function SettingsForm({ bench, change }: { bench: Bench; change: BenchSto
         choices={AREAS}
         onChange={(areas) => set({ areas })}
       />
+      <ProductFacts settings={settings} change={change} />
     </section>
   )
 }

@@ -1,4 +1,10 @@
+import type { Api } from '#contract/api.ts'
 import type { Phase, Trouble } from '#web/recipe/types.ts'
+
+type Stated = Api['POST /api/check']['body']['formula']
+export type Dispensing = NonNullable<Stated['dispensing']>
+export type Use = NonNullable<Stated['uses']>[number]
+export type Analysis = NonNullable<Stated['analyses']>[number]
 
 export type Market = 'eu' | 'us'
 export type Product = 'leave-on' | 'rinse-off'
@@ -30,6 +36,12 @@ export interface Settings {
   ph: number | null
   hottest_c: number | null
   batch_g: number | null
+  /** what the law asks of the product and no recipe shows; left out: not said */
+  dispensing?: Dispensing
+  professional?: boolean
+  uses?: Use[]
+  /** what suppliers found in raw materials */
+  analyses?: Analysis[]
 }
 
 export interface WishList {

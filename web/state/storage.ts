@@ -22,8 +22,25 @@ const isLine = (value: unknown): boolean =>
   (value['chosen'] === null || isText(value['chosen'])) &&
   isFigure(value['share_percent'])
 
+const isOr = (value: unknown, is: (value: unknown) => boolean): boolean => value === undefined || is(value)
+
+const isAnalysis = (value: unknown): boolean =>
+  isObject(value) &&
+  isText(value['ingredient']) &&
+  isOr(value['complete'], isYesNo) &&
+  Array.isArray(value['holds']) &&
+  value['holds'].every((one) => isObject(one) && isText(one['substance']) && typeof one['percent'] === 'number')
+
+/** What is said of the product beside the recipe; benches of before know nothing of it. */
+const isFacts = (value: Record<string, unknown>): boolean =>
+  isOr(value['dispensing'], isText) &&
+  isOr(value['professional'], isYesNo) &&
+  isOr(value['uses'], isTexts) &&
+  isOr(value['analyses'], (all) => Array.isArray(all) && all.every(isAnalysis))
+
 const isSettings = (value: unknown): boolean =>
   isObject(value) &&
+  isFacts(value) &&
   isText(value['market']) &&
   isText(value['product']) &&
   isTexts(value['areas']) &&

@@ -22,6 +22,17 @@ function lackingOf(bench: Bench, idOf: IdOf): Lacking | null {
 
 const round = (value: number): number => Number(value.toFixed(6))
 
+/** What is said of the product beside the recipe; papers only on what is in it. */
+function factsOf({ dispensing, professional, uses, analyses = [] }: Bench['settings'], lines: Formula['lines']) {
+  const own = analyses.filter(({ ingredient }) => lines.some((line) => line.ingredient === ingredient))
+  return {
+    ...(dispensing !== undefined && { dispensing }),
+    ...(professional !== undefined && { professional }),
+    ...(uses !== undefined && { uses }),
+    ...(own.length > 0 && { analyses: own }),
+  }
+}
+
 /**
  * The formula to ask the server about, or what it lacks.
  *
@@ -44,7 +55,10 @@ export function toFormula(bench: Bench, idOf: IdOf): Asked {
   const { market, product, areas, ph, hottest_c } = bench.settings
   const form = bench.form === null ? {} : { form: bench.form }
   return {
-    formula: { market, product, ...(areas.length > 0 && { areas }), ...form, ph, hottest_c, lines },
+    formula: {
+      ...{ market, product, ...(areas.length > 0 && { areas }), ...form, ph, hottest_c, lines },
+      ...factsOf(bench.settings, lines),
+    },
     aside_percent,
   }
 }
