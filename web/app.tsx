@@ -1,11 +1,7 @@
 import { lazy, Suspense } from 'react'
 import { Route, Switch } from 'wouter'
 import { BenchPage } from './pages/bench-page.tsx'
-import { IngredientPage } from './pages/ingredient-page.tsx'
-import { IngredientsPage } from './pages/ingredients-page.tsx'
 import { NotFoundPage } from './pages/not-found-page.tsx'
-import { RolePage } from './pages/role-page.tsx'
-import { RolesPage } from './pages/roles-page.tsx'
 import { Boundary } from './parts/boundary.tsx'
 import { Frame } from './parts/frame.tsx'
 import { Loading } from './parts/states.tsx'
@@ -19,6 +15,14 @@ const CalculationPage = lazy(() => calculations().then((page) => ({ default: pag
 const ExplorerPage = lazy(() => import('./pages/explorer-page.tsx').then((page) => ({ default: page.ExplorerPage })))
 const RecipesPage = lazy(() => import('./pages/recipes-page.tsx').then((page) => ({ default: page.RecipesPage })))
 const ComparePage = lazy(() => import('./pages/compare-page.tsx').then((page) => ({ default: page.ComparePage })))
+const IngredientPage = lazy(() =>
+  import('./pages/ingredient-page.tsx').then((page) => ({ default: page.IngredientPage })),
+)
+const IngredientsPage = lazy(() =>
+  import('./pages/ingredients-page.tsx').then((page) => ({ default: page.IngredientsPage })),
+)
+const RolePage = lazy(() => import('./pages/role-page.tsx').then((page) => ({ default: page.RolePage })))
+const RolesPage = lazy(() => import('./pages/roles-page.tsx').then((page) => ({ default: page.RolesPage })))
 const LabelPage = lazy(() => import('./pages/label-page.tsx').then((page) => ({ default: page.LabelPage })))
 const LearnPage = lazy(() => import('./pages/learn-page.tsx').then((page) => ({ default: page.LearnPage })))
 const LessonPage = lazy(() => import('./pages/lesson-page.tsx').then((page) => ({ default: page.LessonPage })))
