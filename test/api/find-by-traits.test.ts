@@ -25,7 +25,7 @@ describe('traits in the query', () => {
   test('join', async () => {
     expect(await ids('ph=3.5&heat_c=95')).toEqual(['citric-acid'])
     expect(await ids('ph=3.5&solubility=water&role=preservative')).toEqual(['sodium-benzoate'])
-    expect(await ids('charge=nonionic&tier=short')).toEqual(['glycerin'])
+    expect(await ids('charge=nonionic&tier=short')).toEqual(['glycerin', 'sorbitol'])
     expect(await ids('cold=true')).toEqual([])
     expect(await ids('text=acid&ph=3')).toEqual(['citric-acid'])
     expect(await ids('beside=sodium-benzoate&role=acid')).toEqual(['citric-acid'])

@@ -30,7 +30,7 @@ const glycerin = {
 const sorbitol = {
   id: 'sorbitol',
   inci: 'SORBITOL',
-  tier: 'full',
+  tier: 'short',
   names: [],
   roles: ['humectant'],
   classes: ['nonionic'],
@@ -93,7 +93,7 @@ describe('one ingredient', () => {
     expect(await get('/api/ingredients/sodium-benzoate')).toEqual({
       id: 'sodium-benzoate',
       inci: 'SODIUM BENZOATE',
-      tier: 'full',
+      tier: 'short',
       cas: [],
       names: { exact: [], broad: [], narrow: [], former: [], foreign: [] },
       roles: [{ role: 'preservative', label: 'Preservative', when: 'at pH 2 to 5, without Acid', ...practice }],
@@ -145,7 +145,7 @@ describe('one ingredient', () => {
     })
   })
   test('an alias gives the record, an inventory name what was derived, a blend its parts', async () => {
-    expect(await get('/api/ingredients/water')).toMatchObject({ id: 'aqua', tier: 'full' })
+    expect(await get('/api/ingredients/water')).toMatchObject({ id: 'aqua', tier: 'short' })
     expect(await get('/api/ingredients/urea')).toMatchObject({
       tier: 'inventory',
       roles: [{ role: 'humectant', kind: 'derived' }],

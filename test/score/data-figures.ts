@@ -1,8 +1,9 @@
 import type { RawData, World } from '#engine/index.ts'
 import { contestedProperties } from '#engine/graph/contested.ts'
 import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
+import { askedBy, lacks } from '#engine/knowledge/tier.ts'
 import { statedFew } from '#engine/knowledge/lints/role-has-five-members.ts'
-import type { Claim, Ingredient, Provenance, Role } from '#engine/model/records.ts'
+import type { Claim, Ingredient, Provenance } from '#engine/model/records.ts'
 
 export const ACCESS = ['read', 'secondary', 'memory', 'common-practice'] as const
 
@@ -91,32 +92,12 @@ export function claimsReport({ knowledge }: World) {
   }
 }
 
-/** Properties by which a role ranks stand-ins and by which it doses them; level: the usual level in the role itself. */
-function needsOf({ swap }: Role): string[] {
-  const ranks = swap.criteria.flatMap(({ by, property }) =>
-    property ? [property] : by === 'spectrum' ? ['spectrum'] : [],
-  )
-  const doses = {
-    same: [],
-    'active-matter': ['active_percent'],
-    equivalents: ['molar_mass', 'equivalents'],
-    strength: ['level_percent'],
-    'own-level': ['level_percent'],
-  }[swap.dose]
-  return [...new Set([...ranks, ...doses])].sort()
-}
-
-const lacks = (one: Ingredient, role: string, property: string): boolean =>
-  property === 'level_percent'
-    ? !one.roles.some((claim) => claim.role === role && claim.level_percent?.typical !== undefined)
-    : !one.facts.get(property)?.some(({ used }) => used)
-
 export function rolesReport(world: World, raw: RawData) {
   const few = statedFew(raw)
   return [...world.knowledge.roles.values()].map((role) => {
     const players = world.subjects.filter(({ allRoles }) => allRoles.has(role.id))
     const own = players.filter(({ roles }) => roles.some((claim) => claim.role === role.id))
-    const gaps = needsOf(role).map((property) => [property, own.filter((one) => lacks(one, role.id, property)).length])
+    const gaps = askedBy(role).map((property) => [property, own.filter((one) => lacks(one, role.id, property)).length])
     return {
       id: role.id,
       full: players.filter(({ tier }) => tier === 'full').length,

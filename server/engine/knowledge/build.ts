@@ -21,6 +21,7 @@ import { buildNameIndex } from './name-index.ts'
 import type { NameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
 import { tableClaims } from './table-claims.ts'
+import { tierOf } from './tier.ts'
 import { expandWords } from './word-data.ts'
 import type { WordData } from './word-data.ts'
 
@@ -70,7 +71,7 @@ function sourcesOf(raw: RawData): Map<string, Source> {
   )
 }
 
-/** Records, blends with what follows from their parts. */
+/** Records, blends with what follows from their parts, each with its tier. */
 function withBlends(ingredients: readonly Ingredient[], roles: Knowledge['roles']): Map<string, Ingredient> {
   const byId = new Map(ingredients.map((ingredient) => [ingredient.id, ingredient]))
   const withParts = (one: Ingredient): Ingredient => {
@@ -78,7 +79,8 @@ function withBlends(ingredients: readonly Ingredient[], roles: Knowledge['roles'
     const classes = new Set([...one.classes, ...chargeOfParts(one, byId)])
     return withDerived({ ...one, classes }, blendClaims(one, byId, roles))
   }
-  return new Map(ingredients.map((ingredient) => [ingredient.id, withParts(ingredient)]))
+  const withTier = (one: Ingredient): Ingredient => ({ ...one, tier: tierOf(one, roles) })
+  return new Map(ingredients.map((ingredient) => [ingredient.id, withTier(withParts(ingredient))]))
 }
 
 /** Tables that state no claim about one ingredient, by their name. */
