@@ -18,6 +18,7 @@ const FIRST_VIEW_MS = 1500
 const NEXT_PAINT_MS = 100
 const SLOWED = 4
 const ROUNDS = 9
+const WORK_ROUNDS = 5
 const STEP_MS = 120_000
 
 /** A fresh browser with nothing kept. The worker that keeps the page starts after the page has settled; it is left out. */
@@ -84,26 +85,44 @@ async function firstViews(browser: Browser, address: string): Promise<Section> {
   }
 }
 
+/** Delay of each interaction in some rounds of the same work, each in a fresh browser. */
+async function roundsOfWork(browser: Browser, address: string, slowed: number): Promise<number[][]> {
+  const rounds = []
+  for (let n = 0; n < WORK_ROUNDS; n++) {
+    const page = await freshPage(browser, slowed)
+    rounds.push(await workAtTheBench(page, `${address}/`))
+    await page.context().close()
+  }
+  return rounds
+}
+
 async function nextPaints(browser: Browser, address: string): Promise<Section> {
   const rows = []
-  let usual_ms = NaN
+  const worst_ms: number[] = []
   for (const slowed of [1, SLOWED]) {
-    const page = await freshPage(browser, slowed)
-    const delays = await workAtTheBench(page, `${address}/`)
-    await page.context().close()
-    const worst_ms = Math.max(...delays)
-    if (slowed === 1) usual_ms = worst_ms
+    const rounds = await roundsOfWork(browser, address, slowed)
+    const worsts = rounds.map((delays) => Math.max(...delays))
+    worst_ms.push(quantile(worsts, 0.5))
     rows.push({
       processor: slowed === 1 ? 'as it is' : `slowed ${slowed} times`,
-      interactions: delays.length,
-      'median ms': quantile(delays, 0.5),
-      'worst ms': worst_ms,
+      'interactions a round': quantile(
+        rounds.map(({ length }) => length),
+        0.5,
+      ),
+      'median ms': quantile(rounds.flat(), 0.5),
+      [`worst of each of ${WORK_ROUNDS} rounds, ms`]: worsts.join(' '),
     })
   }
+  const [asItIs_ms = NaN] = worst_ms
   return {
     title: `Interaction to next paint on a recipe of ${longRecipe().split('\n').length} lines`,
     rows,
-    targets: [{ text: `worst ${usual_ms} ms as it is, below ${NEXT_PAINT_MS} ms`, reached: usual_ms < NEXT_PAINT_MS }],
+    targets: [
+      {
+        text: `the worst of a round, median of rounds: ${asItIs_ms} ms as it is, below ${NEXT_PAINT_MS} ms`,
+        reached: asItIs_ms < NEXT_PAINT_MS,
+      },
+    ],
   }
 }
 
