@@ -13,6 +13,8 @@ const calculations = () => import('./pages/calculations-page.tsx')
 const CalculationsPage = lazy(() => calculations().then((page) => ({ default: page.CalculationsPage })))
 const CalculationPage = lazy(() => calculations().then((page) => ({ default: page.CalculationPage })))
 const ExplorerPage = lazy(() => import('./pages/explorer-page.tsx').then((page) => ({ default: page.ExplorerPage })))
+const SourcesPage = lazy(() => import('./pages/sources-page.tsx').then((page) => ({ default: page.SourcesPage })))
+const SourcePage = lazy(() => import('./pages/source-page.tsx').then((page) => ({ default: page.SourcePage })))
 const RecipesPage = lazy(() => import('./pages/recipes-page.tsx').then((page) => ({ default: page.RecipesPage })))
 const ComparePage = lazy(() => import('./pages/compare-page.tsx').then((page) => ({ default: page.ComparePage })))
 const IngredientPage = lazy(() =>
@@ -49,6 +51,8 @@ export function App() {
             <Route path="/roles" component={RolesPage} />
             <Route path="/role/:id">{({ id }) => <RolePage id={id} />}</Route>
             <Route path="/explore" component={ExplorerPage} />
+            <Route path="/sources" component={SourcesPage} />
+            <Route path="/source/:id">{({ id }) => <SourcePage key={id} id={id} />}</Route>
             <Route path="/calculations" component={CalculationsPage} />
             <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
             <Route path="/learn" component={LearnPage} />

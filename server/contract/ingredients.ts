@@ -1,7 +1,7 @@
 import { Type } from 'typebox'
 import type { Static } from 'typebox'
 import { Provenance } from '#engine/model/claim.ts'
-import { DescribedClaim } from '#engine/model/evidence.ts'
+import { DescribedClaim, Evidence } from '#engine/model/evidence.ts'
 import { Id } from '#engine/model/formula.ts'
 import { closed, oneOf } from './closed.ts'
 import { ErrorReply } from './error.ts'
@@ -82,6 +82,7 @@ export const IngredientReply = closed({
       level_percent: Type.Optional(Level),
       when: Type.Optional(Type.String({ description: 'In which circumstances, in words' })),
       ...Provenance.properties,
+      evidence: Evidence,
     }),
   ),
   classes: Type.Array(closed({ id: Type.String(), group: Type.String(), says: Type.String() })),

@@ -5,13 +5,14 @@ import type { Standing } from '#web/state/line-view.ts'
 import { shelfNames, shelfOf } from '#web/state/shelf.ts'
 import { swapsBody } from '#web/state/swaps-body.ts'
 import { toFormula } from '#web/state/to-formula.ts'
-import type { IdOf, Lacking } from '#web/state/to-formula.ts'
+import type { Formula, IdOf, Lacking } from '#web/state/to-formula.ts'
 import { useCheck } from './use-check.ts'
 import { useResolve } from './use-resolve.ts'
 import { useSwaps } from './use-swaps.ts'
 
 export interface BenchAnswers {
   standings: ReadonlyMap<string, Standing>
+  formula: Formula | null
   idOf: IdOf
   lacking: Lacking | null
   aside_percent: number
@@ -40,6 +41,7 @@ export function useBenchAnswers(bench: Bench, about: string | null = null): Benc
   const ids = [...new Set(missing.flatMap((line) => idOf(line) ?? []))].sort()
   return {
     standings,
+    formula,
     idOf,
     lacking: 'lacking' in asked ? asked.lacking : null,
     aside_percent: 'formula' in asked ? asked.aside_percent : 0,

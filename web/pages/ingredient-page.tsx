@@ -6,11 +6,12 @@ import { readable } from '#web/client/use-labels.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { exploreHref } from '#web/explorer/address.ts'
 import { ClaimsTable } from '#web/parts/claims-table.tsx'
+import { Disputes } from '#web/parts/disputes.tsx'
 import { GeneralStandIns } from '#web/parts/general-stand-ins.tsx'
 import { LimitsAndCautions, Names, Roles, Windows } from '#web/parts/ingredient-facts.tsx'
 import { Neighbours } from '#web/parts/neighbours.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { sourceAnchor, sourceWords } from '#web/format/source.ts'
+import { sourceAnchor } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
 
 const T = text.ingredient
@@ -32,10 +33,13 @@ function Sources({ sources }: Pick<IngredientReply, 'sources'>) {
       <ul>
         {sources.map(({ id, title, locator }) => (
           <li key={id} id={sourceAnchor(id)}>
-            <b>{sourceWords(id)}</b>: {title}. <small>{locator}</small>
+            <Link href={`/source/${encodeURIComponent(id)}`}>{id}</Link>: {title}. <small>{locator}</small>
           </li>
         ))}
       </ul>
+      <p>
+        <Link href="/sources">{T.allSources}</Link>
+      </p>
     </section>
   )
 }
@@ -53,11 +57,12 @@ function Record({ record }: { record: IngredientReply }) {
       </p>
       <div className="facts">
         <Roles record={record} />
-        <Windows windows={record.windows} />
+        <Windows record={record} />
         <LimitsAndCautions record={record} />
         <Names record={record} />
       </div>
       <GeneralStandIns record={record} />
+      <Disputes record={record} />
       <section className="card">
         <h2>{T.claims}</h2>
         <ClaimsTable claims={record.claims} contested={record.contested} />

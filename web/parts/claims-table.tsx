@@ -1,8 +1,9 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { claimAnchor, claimValue } from '#web/format/claim.ts'
-import { isNoSource, sourceAnchor, sourceWords } from '#web/format/source.ts'
+import { isNoSource } from '#web/format/source.ts'
 import { termWords, unitWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
+import { SourceLinks } from './source-links.tsx'
 
 type Claim = IngredientReply['claims'][number]
 
@@ -12,16 +13,7 @@ interface Props {
 }
 
 const T = text.ingredient
-const HEADS = [T.property, T.value, T.kind, T.source, T.locator, T.access, T.date]
-
-function Sources({ ids }: { ids: string }) {
-  return ids.split(/\s*;\s*/).map((id, at) => (
-    <span key={id}>
-      {at > 0 && '; '}
-      <a href={`#${sourceAnchor(id)}`}>{sourceWords(id)}</a>
-    </span>
-  ))
-}
+const HEADS = [T.property, T.value, T.kind, T.source, T.locator, T.access, T.date, T.evidence]
 
 function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
   return (
@@ -38,11 +30,14 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
       </td>
       <td>{T.kinds[claim.kind]}</td>
       <td>
-        <Sources ids={claim.source} />
+        <SourceLinks ids={claim.source} />
       </td>
       <td>{isNoSource(claim.source) ? '' : claim.locator}</td>
       <td>{T.accesses[claim.access]}</td>
       <td>{claim.date}</td>
+      <td>
+        {claim.evidence.label} <small>{claim.evidence.code}</small>
+      </td>
     </tr>
   )
 }

@@ -1,8 +1,8 @@
 import { Link } from 'wouter'
 import type { Finding } from '#web/client/use-check.ts'
 import { claimHref } from '#web/format/claim.ts'
-import { sourceWords } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
+import { SourceLinks } from './source-links.tsx'
 import { SeverityMark } from './severity-mark.tsx'
 
 function Reasons({ finding }: { finding: Finding }) {
@@ -42,7 +42,9 @@ export function FindingItem({ finding }: { finding: Finding }) {
         {sources.length > 0 && (
           <>
             <dt>{text.finding.sources}</dt>
-            <dd>{sources.map(sourceWords).join(', ')}</dd>
+            <dd>
+              <SourceLinks ids={sources} />
+            </dd>
           </>
         )}
         <dt>{text.finding.rule}</dt>

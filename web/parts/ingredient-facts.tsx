@@ -3,6 +3,7 @@ import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { readable } from '#web/client/use-labels.ts'
 import { rangeText, shareText } from '#web/format/number.ts'
 import { text } from '#web/text/en.ts'
+import { Sourced, titlesOf } from './sourced.tsx'
 
 const T = text.ingredient
 
@@ -33,22 +34,31 @@ export function Names({ record }: { record: IngredientReply }) {
   )
 }
 
+/** "1 to 20 %, often 4 %"; nothing where no level is on record. */
+const levelWords = ({ level_percent }: IngredientReply['roles'][number]): string => {
+  const range = level_percent ? rangeText(level_percent) : ''
+  return [
+    range === '' ? '' : T.level(range),
+    level_percent?.typical === undefined ? '' : T.typical(level_percent.typical),
+  ]
+    .filter((part) => part !== '')
+    .join(', ')
+}
+
 export function Roles({ record }: { record: IngredientReply }) {
   return (
     <section className="card">
       <h2>{T.roles}</h2>
       <ul>
-        {record.roles.map(({ role, label, level_percent, when, access }, at) => {
-          const range = level_percent ? rangeText(level_percent) : ''
-          return (
-            <li key={`${role}${at}`}>
-              <Link href={`/role/${role}`}>{label}</Link>
-              {range !== '' && <> {T.level(range)}</>}
-              {level_percent?.typical !== undefined && <>, {T.typical(level_percent.typical)}</>}
-              {when !== undefined && <> – {when}</>} <small>({T.accesses[access]})</small>
-            </li>
-          )
-        })}
+        {record.roles.map((claim, at) => (
+          <li key={`${claim.role}${at}`}>
+            <Link href={`/role/${claim.role}`}>{claim.label}</Link>
+            {claim.when !== undefined && <> – {claim.when}</>}{' '}
+            <Sourced claim={claim} titles={titlesOf(record)}>
+              {levelWords(claim)} <small>({T.accesses[claim.access]})</small>
+            </Sourced>
+          </li>
+        ))}
       </ul>
       {record.classes.length > 0 && (
         <>
@@ -80,22 +90,27 @@ export function Roles({ record }: { record: IngredientReply }) {
   )
 }
 
-export function Windows({ windows }: Pick<IngredientReply, 'windows'>) {
-  const { ph_stability, ph_effective, heat_max_c } = windows
+export function Windows({ record }: { record: IngredientReply }) {
+  const { ph_stability, ph_effective, heat_max_c } = record.windows
   const rows = [
-    [T.keeps, ph_stability && rangeText(ph_stability)],
-    [T.works, ph_effective && rangeText(ph_effective)],
-    [T.heat, heat_max_c === undefined ? undefined : T.celsius(heat_max_c)],
-  ].filter(([, value]) => value)
+    { property: 'ph_stability', label: T.keeps, value: ph_stability && rangeText(ph_stability) },
+    { property: 'ph_effective', label: T.works, value: ph_effective && rangeText(ph_effective) },
+    { property: 'heat_max_c', label: T.heat, value: heat_max_c === undefined ? undefined : T.celsius(heat_max_c) },
+  ].filter(({ value }) => value)
+  const titles = titlesOf(record)
   return (
     <section className="card">
       <h2>{T.windows}</h2>
       {rows.length === 0 && <p>{T.noWindows}</p>}
       <dl>
-        {rows.map(([label, value]) => (
-          <div key={label}>
+        {rows.map(({ property, label, value }) => (
+          <div key={property}>
             <dt>{label}</dt>
-            <dd>{value}</dd>
+            <dd>
+              <Sourced claim={record.claims.find((one) => one.property === property && one.used)} titles={titles}>
+                {value}
+              </Sourced>
+            </dd>
           </div>
         ))}
       </dl>

@@ -2,7 +2,9 @@ import { Link } from 'wouter'
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { readable } from '#web/client/use-labels.ts'
 import { rangeText } from '#web/format/number.ts'
+import { isNoSource } from '#web/format/source.ts'
 import { text } from '#web/text/en.ts'
+import { SourceLinks } from './source-links.tsx'
 
 type Neighbour = IngredientReply['neighbours'][number]
 
@@ -21,7 +23,7 @@ function relationWords(neighbour: Neighbour | undefined): string {
 }
 
 function Item({ neighbour }: { neighbour: Neighbour }) {
-  const { node, label, says, severity, level_percent, access } = neighbour
+  const { node, label, says, severity, level_percent, access, source } = neighbour
   const href = hrefOf(node)
   const name = label.replaceAll('(and)', '') === label.replaceAll('(and)', '').toUpperCase() ? readable(label) : label
   const level = level_percent ? rangeText(level_percent) : ''
@@ -31,7 +33,18 @@ function Item({ neighbour }: { neighbour: Neighbour }) {
       {severity !== undefined && <em> {severity}</em>}
       {level !== '' && <small> {text.ingredient.level(level)}</small>}
       {says !== undefined && says !== '' && <> – {says}</>}
-      {access !== undefined && <small> ({text.ingredient.accesses[access]})</small>}
+      {access !== undefined && (
+        <small>
+          {' '}
+          ({text.ingredient.accesses[access]}
+          {source !== undefined && !isNoSource(source) && (
+            <>
+              , <SourceLinks ids={source} />
+            </>
+          )}
+          )
+        </small>
+      )}
     </li>
   )
 }

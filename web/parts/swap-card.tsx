@@ -1,17 +1,24 @@
 import { Link } from 'wouter'
 import type { CheckReply, Finding } from '#web/client/use-check.ts'
 import type { Swap } from '#web/client/use-swaps.ts'
+import type { Formula } from '#web/state/to-formula.ts'
 import { text } from '#web/text/en.ts'
 import { Companions } from './companions.tsx'
 import { Findings } from './findings.tsx'
 import { isPlain, SwapChanges } from './swap-changes.tsx'
+import { SwapCompare } from './swap-compare.tsx'
 import { SwapDetail } from './swap-detail.tsx'
 import { keyOf } from './use-order-remark.ts'
 
+export interface Before {
+  formula: Formula
+  check: CheckReply
+}
+
 interface Props {
   swap: Swap
-  /** the check of the recipe as it is: a finding that is not in it is new */
-  before: CheckReply | null
+  /** the recipe as it is with its check: a finding that is not in that is new */
+  before: Before | null
   /** several lines are missing: say which of them it replaces */
   isOneOfSeveral: boolean
   labelOf: (id: string) => string
@@ -24,7 +31,7 @@ const sameAs = (a: Finding) => (b: Finding) =>
   a.rule === b.rule && a.message === b.message && a.about.join() === b.about.join()
 
 function NewFindings({ swap, before }: Pick<Props, 'swap' | 'before'>) {
-  const fresh = swap.findings.filter((finding) => !before?.findings.some(sameAs(finding)))
+  const fresh = swap.findings.filter((finding) => !before?.check.findings.some(sameAs(finding)))
   if (fresh.length === 0) return <p className="remark">{text.swaps.noNew}</p>
   return (
     <div>
@@ -71,6 +78,7 @@ export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse, weights
       <Companions companions={companions} labelOf={labelOf} {...(onUse && { onUse: useWith })} />
       {swap.formula && <NewFindings swap={swap} before={before} />}
       <SwapDetail swap={swap} labelOf={labelOf} {...(weights && { weights })} {...(onWeight && { onWeight })} />
+      {before && formula && <SwapCompare now={before} then={formula} name={names} labelOf={labelOf} />}
     </article>
   )
 }

@@ -1,12 +1,30 @@
+import { Link } from 'wouter'
 import type { Swap } from '#web/client/use-swaps.ts'
-import { sourceWords } from '#web/format/source.ts'
 import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 import { CriteriaTable } from './criteria-table.tsx'
 import { FormulaTable } from './formula-table.tsx'
+import { SourceLinks } from './source-links.tsx'
 import { isPlain, SwapChanges } from './swap-changes.tsx'
 import { SwapPath } from './swap-path.tsx'
 import { SwapScores } from './swap-scores.tsx'
+
+const PROFILE = 'fatty_acids'
+
+/** Both are oils with known fatty acids: those can be set side by side. */
+function OilsLink({ swap, labelOf }: { swap: Swap; labelOf: (id: string) => string }) {
+  const [from, to] = [swap.replaces[0], swap.lines[0]?.ingredient]
+  const hasProfiles = swap.criteria.some(({ criterion, nearness }) => criterion === PROFILE && nearness !== null)
+  if (from === undefined || to === undefined || swap.replaces.length + swap.lines.length > 2 || !hasProfiles)
+    return null
+  return (
+    <p>
+      <Link href={`/compare-oils?${new URLSearchParams({ from, to })}`}>
+        {text.swaps.oilsOf(labelOf(from), labelOf(to))}
+      </Link>
+    </p>
+  )
+}
 
 interface Props {
   swap: Swap
@@ -46,11 +64,14 @@ export function SwapDetail({ swap, labelOf, weights, onWeight }: Props) {
             {sources.length > 0 && (
               <>
                 <dt>{text.swaps.sources}</dt>
-                <dd>{sources.map(sourceWords).join(', ')}</dd>
+                <dd>
+                  <SourceLinks ids={sources} />
+                </dd>
               </>
             )}
           </dl>
           <SwapChanges changes={changes.filter(isPlain)} />
+          <OilsLink swap={swap} labelOf={labelOf} />
           <SwapPath path={path} labelOf={labelOf} />
         </div>
       </details>

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react'
 import type { Question } from '#web/client/question.ts'
-import type { CheckReply } from '#web/client/use-check.ts'
 import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/en.ts'
 import { Failed, Loading } from './states.tsx'
+import type { Before } from './swap-card.tsx'
 import { SwapsReplyView } from './swaps-reply.tsx'
 
 interface Props {
@@ -12,8 +12,8 @@ interface Props {
   missing: readonly string[]
   /** false while the recipe cannot be checked */
   canAsk: boolean
-  /** what the check says of the recipe as it is; null while that is not known */
-  before: CheckReply | null
+  /** the recipe as it is with its check; null while that is not known */
+  before: Before | null
   known: ReadonlyMap<string, string>
   onUse: (formula: NonNullable<Swap['formula']>, name: string) => void
   weights: Readonly<Record<string, number>>

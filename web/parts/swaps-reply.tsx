@@ -1,5 +1,4 @@
 import { useState } from 'react'
-import type { CheckReply } from '#web/client/use-check.ts'
 import { useLabels } from '#web/client/use-labels.ts'
 import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
 import { idsIn } from '#web/state/swaps-body.ts'
@@ -7,6 +6,7 @@ import { text } from '#web/text/en.ts'
 import { GiveUp } from './give-up.tsx'
 import { RefusedList } from './refused-list.tsx'
 import { SwapCard } from './swap-card.tsx'
+import type { Before } from './swap-card.tsx'
 import { keyOf, useOrderRemark } from './use-order-remark.ts'
 import { WhyNotAnswer } from './why-not.tsx'
 
@@ -14,8 +14,8 @@ interface Props {
   reply: SwapsReply
   /** true while the reply belongs to the question before */
   isOld?: boolean
-  /** what the check says of the recipe as it is; null where there is none */
-  before: CheckReply | null
+  /** the recipe as it is with its check; null where there is none */
+  before: Before | null
   known: ReadonlyMap<string, string>
   onUse?: (formula: NonNullable<Swap['formula']>, name: string) => void
   weights?: Readonly<Record<string, number>>

@@ -28,7 +28,10 @@ interface Props {
 export function WorkBench({ store, onRead }: Props) {
   const { bench, change } = store
   const other = useOther()
-  const { standings, idOf, lacking, aside_percent, check, swaps, shelf, missing } = useBenchAnswers(bench, other.id)
+  const { standings, formula, idOf, lacking, aside_percent, check, swaps, shelf, missing } = useBenchAnswers(
+    bench,
+    other.id,
+  )
   const { take, taken } = useTaken(store, idOf)
   const reply = lacking === null && check.state === 'ready' ? check.data : null
   const known = new Map(reply?.roles.map(({ ingredient, inci }) => [ingredient, inci]))
@@ -57,7 +60,7 @@ export function WorkBench({ store, onRead }: Props) {
         swaps={swaps}
         missing={missingNames}
         canAsk={lacking === null}
-        before={reply}
+        before={reply && formula && { formula, check: reply }}
         known={known}
         onUse={take}
         weights={bench.wishes.weights ?? {}}

@@ -86,7 +86,7 @@ export const swaps = {
     reordered: (moves: readonly string[]) => `With these weights the order changes: ${moves.join('; ')}.`,
     movedFrom: (name: string, from: number, to: number) => `${name} from ${from} to ${to}`,
     cameIn: (name: string, to: number) => `${name} is ${to} now`,
-    oils: 'Compare their fatty acids',
+    oilsOf: (one: string, other: string) => `Fatty acids of ${one} and ${other} side by side`,
     companions: 'What covers the rest',
     useWith: 'Use both',
     useWithOf: (name: string) => `Use it together with ${name}`,

@@ -1,5 +1,5 @@
 import { evidenceOf } from '#engine/model/evidence.ts'
-import type { DescribedClaim } from '#engine/model/evidence.ts'
+import type { DescribedClaim, Evidence } from '#engine/model/evidence.ts'
 import type { IngredientClass, Level, Limit, NameKind, Provenance, Source, Tier } from '#engine/model/records.ts'
 import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
 import type { Range } from '#engine/units/range.ts'
@@ -25,6 +25,7 @@ export interface Neighbour extends Partial<Provenance> {
 }
 
 interface RoleClaim extends Provenance {
+  evidence: Evidence
   role: string
   label: string
   level_percent?: Level
@@ -62,6 +63,7 @@ const rolesOf = (subject: Subject, world: World): RoleClaim[] =>
     locator,
     access,
     date,
+    evidence: evidenceOf({ id: role, access, kind }),
   }))
 
 function windowsOf(subject: Subject): IngredientDescription['windows'] {

@@ -24,7 +24,15 @@ const record: Api['GET /api/ingredients/:id']['reply'] = {
   tier: 'full',
   cas: ['56-81-5'],
   names: { exact: ['glycerol'], foreign: ['Glyzerin (de)'] },
-  roles: [{ role: 'humectant', label: 'Humectant', level_percent: { min: 1, max: 20, typical: 4 }, ...seen }],
+  roles: [
+    {
+      role: 'humectant',
+      label: 'Humectant',
+      level_percent: { min: 1, max: 20, typical: 4 },
+      evidence: { code: 'ECO:0000304', label: 'author statement' },
+      ...seen,
+    },
+  ],
   classes: [{ id: 'polyol', group: 'chemistry', says: 'Glycerol and sugar alcohols' }],
   madeOf: [],
   windows: { ph_stability: { min: 3, max: 9 }, heat_max_c: 150 },
@@ -69,7 +77,7 @@ describe('the page of an ingredient', () => {
   test('waits in words and says when it fails', async () => {
     fakeApi({ 'GET /api/ingredients/nothing': () => new Error('no such thing') })
     show('/ingredient/nothing')
-    expect(screen.getByRole('status').textContent).toBe('Fetching the record…')
+    expect(screen.getAllByRole('status').map(({ textContent }) => textContent)).toContain('Fetching the record…')
     expect((await screen.findByRole('alert')).textContent).toContain('no such thing')
   })
 })
