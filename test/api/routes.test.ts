@@ -96,7 +96,7 @@ describe('one ingredient', () => {
       tier: 'short',
       cas: [],
       names: { exact: [], broad: [], narrow: [], former: [], foreign: [] },
-      roles: [{ role: 'preservative', label: 'Preservative', when: 'at pH 2 to 5, without Acid', ...practice }],
+      roles: [{ role: 'preservative', label: 'Preservative', when: 'at pH 2 to 5, without Acid', ...practice, ...habit }],
       classes: [],
       madeOf: [],
       windows: { ph_stability: { min: 2, max: 8 }, ph_effective: { min: 2, max: 4 }, heat_max_c: 90 },
