@@ -65,8 +65,15 @@ async function work(page: Page): Promise<void> {
   await settle(page)
 }
 
-/** Puts the long recipe on the bench and works on it. @returns delay of each interaction [ms]; under 16 ms none is told */
-export async function workAtTheBench(page: Page, address: string): Promise<number[]> {
+export interface Work {
+  /** delay of each interaction; of less than 16 ms the browser tells nothing */
+  delays_ms: number[]
+  /** processor time of the main thread for all of it */
+  work_ms: number
+}
+
+/** Puts the long recipe on the bench and works on it. @param worked_ms processor time so far */
+export async function workAtTheBench(page: Page, address: string, worked_ms: () => Promise<number>): Promise<Work> {
   await page.goto(address)
   await page.getByLabel('Your recipe as text').fill(longRecipe())
   await page.getByRole('button', { name: 'Put on the bench' }).click()
@@ -74,6 +81,8 @@ export async function workAtTheBench(page: Page, address: string): Promise<numbe
   await settle(page)
   await page.waitForLoadState('networkidle')
   await page.evaluate(WATCH.replace(', buffered: true', ''))
+  const before_ms = await worked_ms()
   await work(page)
-  return page.evaluate('[...interactions.values()]')
+  const work_ms = (await worked_ms()) - before_ms
+  return { delays_ms: await page.evaluate('[...interactions.values()]'), work_ms }
 }

@@ -32,7 +32,7 @@ export function OfflineNotice() {
   const words = wordsFor(standing)
   return (
     <div className="screen-only">
-      <div role="status">
+      <div aria-live="polite">
         {words !== '' && (
           <p className="notice" data-server={standing.server}>
             {words}

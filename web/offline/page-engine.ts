@@ -44,14 +44,23 @@ function start(): Worker {
   return started
 }
 
+/** Starts the engine with the first question. @throws Error in a browser that runs no workers */
+function engine(): Worker {
+  try {
+    return (worker ??= start())
+  } catch (error) {
+    setEngine('unable')
+    throw error
+  }
+}
+
 /** Has the engine in this page answer. @throws Error when it cannot, the reason of `signal` when that fires */
-export function askEngine(question: Question, signal?: AbortSignal): Promise<Given> {
-  worker ??= start()
-  const engine = worker
+export async function askEngine(question: Question, signal?: AbortSignal): Promise<Given> {
+  signal?.throwIfAborted()
+  const here = engine()
   const id = ++asked
-  const say = (message: ToEngine): void => engine.postMessage(message)
+  const say = (message: ToEngine): void => here.postMessage(message)
   return new Promise((resolve, reject) => {
-    if (signal?.aborted) return reject(signal.reason)
     waiting.set(id, { resolve, reject })
     say({ id, question })
     signal?.addEventListener('abort', () => {
