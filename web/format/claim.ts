@@ -1,5 +1,6 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { rangeText, upTo } from './number.ts'
+import { unitWords } from './term.ts'
 
 type Claim = IngredientReply['claims'][number]
 
@@ -27,3 +28,7 @@ export function claimValue(claim: Claim): string {
   if (claim.spectrum) return words(claim.spectrum)
   return claim.shares ? words(claim.shares) : rangeText(claim)
 }
+
+/** Value of a claim with its unit; what is told in words has none. */
+export const claimText = (claim: Claim): string =>
+  [claimValue(claim), claim.is === undefined ? unitWords(claim.property, claim.unit) : ''].join(' ').trim()

@@ -1,7 +1,7 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
-import { claimAnchor, claimValue } from '#web/format/claim.ts'
+import { claimAnchor, claimText } from '#web/format/claim.ts'
 import { isNoSource } from '#web/format/source.ts'
-import { termWords, unitWords } from '#web/format/term.ts'
+import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 import { SourceLinks } from './source-links.tsx'
 
@@ -24,7 +24,7 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
         {isContested && claim.used && <small> ({T.used})</small>}
       </th>
       <td>
-        {[claimValue(claim), unitWords(claim.property, claim.unit)].join(' ').trim()}
+        {claimText(claim)}
         {claim.conditions !== undefined && <small> {claim.conditions}</small>}
         {claim.note !== undefined && <small> {claim.note}</small>}
       </td>
@@ -35,10 +35,23 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
       <td>{isNoSource(claim.source) ? '' : claim.locator}</td>
       <td>{T.accesses[claim.access]}</td>
       <td>{claim.date}</td>
-      <td>
-        {claim.evidence.label} <small>{claim.evidence.code}</small>
-      </td>
+      <td>{claim.evidence.code}</td>
     </tr>
+  )
+}
+
+/** What the codes of evidence stand for, each once. */
+function Codes({ claims }: Pick<Props, 'claims'>) {
+  const labels = new Map(claims.map(({ evidence }) => [evidence.code, evidence.label]))
+  return (
+    <p className="remark">
+      {T.evidence}:{' '}
+      {[...labels]
+        .sort(([a], [b]) => (a < b ? -1 : 1))
+        .map(([code, label]) => `${code} ${label}`)
+        .join('; ')}
+      .
+    </p>
   )
 }
 
@@ -46,24 +59,27 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
 export function ClaimsTable({ claims, contested }: Props) {
   if (claims.length === 0) return <p>{T.noClaims}</p>
   return (
-    <div className="scroll" tabIndex={0} role="region" aria-label={T.claimsCaption}>
-      <table className="claims">
-        <caption className="hidden">{T.claimsCaption}</caption>
-        <thead>
-          <tr>
-            {HEADS.map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
+    <>
+      <div className="scroll" tabIndex={0} role="region" aria-label={T.claimsCaption}>
+        <table className="claims">
+          <caption className="hidden">{T.claimsCaption}</caption>
+          <thead>
+            <tr>
+              {HEADS.map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {claims.map((claim) => (
+              <Row key={claim.id} claim={claim} isContested={contested.includes(claim.property)} />
             ))}
-          </tr>
-        </thead>
-        <tbody>
-          {claims.map((claim) => (
-            <Row key={claim.id} claim={claim} isContested={contested.includes(claim.property)} />
-          ))}
-        </tbody>
-      </table>
-    </div>
+          </tbody>
+        </table>
+      </div>
+      <Codes claims={claims} />
+    </>
   )
 }

@@ -1,6 +1,6 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
-import { claimValue } from '#web/format/claim.ts'
-import { termWords, unitWords } from '#web/format/term.ts'
+import { claimText } from '#web/format/claim.ts'
+import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/en.ts'
 import { Sourced, titlesOf } from './sourced.tsx'
 
@@ -18,8 +18,8 @@ function Dispute({ decision, record }: { decision: Decision; record: IngredientR
         {claims.map((claim) => (
           <li key={claim.id}>
             <Sourced claim={claim} titles={titles}>
-              <b>{[claimValue(claim), unitWords(claim.property, claim.unit)].join(' ').trim()}</b> (
-              {T.accesses[claim.access]}){claim.id === decision.claim && <em> – {T.isUsed}</em>}
+              <b>{claimText(claim)}</b> ({T.accesses[claim.access]})
+              {claim.id === decision.claim && <em> – {T.isUsed}</em>}
             </Sourced>
           </li>
         ))}

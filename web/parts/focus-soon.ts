@@ -1,15 +1,17 @@
 const MOST_FRAMES = 40
 
 /**
- * Moves the focus to the first element that fits, as soon as it is there: what was in focus is often gone after a change.
- * Gives up when nothing fits, or when the person has moved on meanwhile.
+ * Moves the focus to what fits the first selector, else the next one, as soon as something is there: what was in focus is
+ * often gone after a change. Gives up when nothing fits, or when the person has moved on meanwhile.
  */
-export function focusSoon(selector: string): void {
+export function focusSoon(...selectors: readonly string[]): void {
   const before = document.activeElement
   const look = (frames: number) => {
     const { activeElement } = document
     if (frames > MOST_FRAMES || (activeElement !== before && activeElement !== document.body)) return
-    const target = document.querySelector<HTMLElement>(selector)
+    const target = selectors
+      .map((selector) => document.querySelector<HTMLElement>(selector))
+      .find((one) => one !== null)
     if (target) target.focus()
     else requestAnimationFrame(() => look(frames + 1))
   }

@@ -51,7 +51,7 @@ export function lineActs({ line, name, at, count, neighbour, change }: Of) {
     choose(chosen: string, label: string) {
       change((bench) => editLine(bench, key, { chosen, aside: false }))
       announce(text.recipe.chosen(line.name, label))
-      focusSoon('.recipe .ask li button')
+      focusSoon('.recipe .ask li button', lineSelector(key, '.line-name a'))
     },
     setAside(aside: boolean) {
       change((bench) => editLine(bench, key, { aside, missing: false }))

@@ -1,18 +1,17 @@
 import { Link } from 'wouter'
 import { readable } from '#web/client/use-labels.ts'
 import type { SourceUse } from '#web/client/use-sources.ts'
-import { claimAnchor, claimValue } from '#web/format/claim.ts'
-import { termWords, unitWords } from '#web/format/term.ts'
+import { claimAnchor, claimText } from '#web/format/claim.ts'
+import { termWords } from '#web/format/term.ts'
 import { sources as T } from '#web/text/en-sources.ts'
 import { text } from '#web/text/en.ts'
 
 function Says({ use: { claim, text: words, on } }: { use: SourceUse }) {
   if (on !== 'fact') return <>{words}</>
   if (!claim) return <>{termWords(words)}</>
-  const value = [claimValue(claim), unitWords(claim.property, claim.unit)].join(' ').trim()
   return (
     <>
-      {termWords(words)}: <b>{value}</b>
+      {termWords(words)}: <b>{claimText(claim)}</b>
       {claim.conditions !== undefined && <small> {claim.conditions}</small>}
     </>
   )
