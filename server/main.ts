@@ -86,6 +86,8 @@ async function start(settings: Settings): Promise<void> {
   const { port } = app.server.address() as AddressInfo
   const host = settings.host.includes(':') ? `[${settings.host}]` : settings.host
   console.log(`Understudy listens on http://${host}:${port}`)
+  // The index of names takes a second to make: the first who looks one up need not wait for it.
+  setImmediate(() => void world.knowledge.names)
 }
 
 /** One line for what the starter can mend, everything for what is our fault. */

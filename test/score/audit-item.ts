@@ -1,4 +1,4 @@
-import { checkFormula, describeIngredient, describeRole, findSwaps } from '#engine/index.ts'
+import { batchSheet, checkFormula, describeIngredient, describeRole, findSwaps } from '#engine/index.ts'
 import type { World } from '#engine/index.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Item } from '#engine/model/learn.ts'
@@ -31,7 +31,7 @@ const auditRole: Audit = (world, item) => {
   const up = withBroader(world, role)
   const unsure = (id: string): boolean => {
     const described = describeIngredient(world, id)
-    if (!described || described.tier !== 'full') return true
+    if (!described || described.tier === 'inventory') return true
     return players.has(id) || described.roles.some((claim) => up.includes(claim.role))
   }
   return [
@@ -163,13 +163,40 @@ const auditSwap: Audit = (world, item) => {
   ]
 }
 
+/** The recipe is asked again by the public check: the key speaks, the others are silent. */
+const auditSpeaks: Audit = (world, item) => {
+  if (!item.recipe) return [{ what: 'form', text: 'no recipe shown' }]
+  const now = firing(world, item.recipe.formula)
+  return [
+    ...(now.has(item.key) ? [] : [key(`${item.key} is silent`)]),
+    ...wrongOnes(item)
+      .filter((id) => now.has(id))
+      .map((id) => distractor(`${id} speaks too`)),
+  ]
+}
+
+/** Walked forward from the key: every other choice has to lie behind it, by another way than the item was made. */
+const auditOrder: Audit = (world, item) => {
+  if (!item.recipe) return [{ what: 'form', text: 'no recipe shown' }]
+  const { edges, order } = batchSheet(world, { formula: item.recipe.formula, batch_g: 1000 })
+  const behind = new Set([item.key])
+  for (const step of order) if (edges.some(({ from, to }) => to === step && behind.has(from))) behind.add(step)
+  return wrongOnes(item)
+    .filter((id) => !behind.has(id))
+    .map((id) =>
+      order.indexOf(id) < order.indexOf(item.key) ? key(`${id} comes before`) : distractor(`${id} need not wait`),
+    )
+}
+
 const AUDITS: Record<Item['kind'], Audit> = {
   'plays-role': auditRole,
   'holds-at-ph': auditPh,
   'active-matter': auditDose,
   'find-fault': auditFault,
+  'rule-speaks': auditSpeaks,
   'what-if': auditChange,
   'swap-here': auditSwap,
+  'order-work': auditOrder,
 }
 
 /** One key among choices that differ, with a reason. */

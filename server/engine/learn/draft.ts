@@ -21,7 +21,7 @@ const COMMON = 3
 const MOST_PARTS = 2
 
 export const isCommon = (subject: Subject): boolean =>
-  subject.tier === 'full' && subject.madeOf.length <= MOST_PARTS && (numberOf(subject, 'usual') ?? 0) >= COMMON
+  subject.madeOf.length <= MOST_PARTS && (numberOf(subject, 'usual') ?? 0) >= COMMON
 
 export const nameOf = ({ inci }: Subject): string => readableName(inci)
 

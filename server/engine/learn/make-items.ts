@@ -7,8 +7,10 @@ import { chanceOf, drawOne, hashOf } from './chance.ts'
 import { finish } from './draft.ts'
 import type { Maker } from './draft.ts'
 import { holdsAtPh } from './holds-at-ph.ts'
+import { orderWork } from './order-work.ts'
 import { playsRole } from './plays-role.ts'
 import { findFault, whatIf } from './recipe-items.ts'
+import { ruleSpeaks } from './rule-speaks.ts'
 import { swapHere } from './swap-here.ts'
 
 const MAKERS: Record<ItemKind, Maker> = {
@@ -16,8 +18,10 @@ const MAKERS: Record<ItemKind, Maker> = {
   'holds-at-ph': holdsAtPh,
   'active-matter': activeMatter,
   'find-fault': findFault,
+  'rule-speaks': ruleSpeaks,
   'what-if': whatIf,
   'swap-here': swapHere,
+  'order-work': orderWork,
 }
 
 /** Kinds that can be asked about a given role; the others ask about a whole recipe. */

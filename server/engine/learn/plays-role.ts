@@ -8,11 +8,26 @@ import type { Chance } from './chance.ts'
 import { choiceOf, isCommon, nameOf, SEEN, WRONG_CHOICES } from './draft.ts'
 import type { Draft, Maker } from './draft.ts'
 
-const LEAST_PLAYERS = 3
-
-/** Played first and always: a side role or one under a condition would make a poor key. */
+/** Played first and always: a side role or one under a condition makes a poor key. */
 const isPlainPlayer = (subject: Subject, role: string): boolean =>
   mainRole(subject) === role && subject.roles[0]?.when === undefined
+
+/** Common plain players; of a role that has none, what plays it first, then whatever is known to play it. */
+function keysOf(role: string, world: World): readonly Subject[] {
+  const players = world.players(role)
+  const first = players.filter((one) => world.roles.above(mainRole(one)).includes(role))
+  const tiers = [
+    first.filter((one) => isCommon(one) && isPlainPlayer(one, role)),
+    first.filter(isCommon),
+    first,
+    players,
+  ]
+  return tiers.find((one) => one.length > 0) ?? []
+}
+
+/** Its statement about this role or a narrower one. */
+const claimOf = (subject: Subject, role: string, world: World) =>
+  subject.roles.find((claim) => world.roles.above(claim.role).includes(role))
 
 /** Does the inventory's function, a part of the blend, or a statement that it stands in say the role after all? */
 function hasSomeClaim(subject: Subject, role: string, world: World): boolean {
@@ -54,8 +69,8 @@ function wrongOnes(world: World, role: Role, chance: Chance): { near: Subject[];
   return { near: wrong, far }
 }
 
-function draftOf(role: Role, key: Subject, wrong: readonly Subject[], near: number): Draft | null {
-  const [claim] = key.roles
+function draftOf(world: World, role: Role, key: Subject, wrong: readonly Subject[], near: number): Draft | null {
+  const claim = claimOf(key, role.id, world)
   if (!claim || wrong.length < WRONG_CHOICES) return null
   return {
     difficulty: near === 0 ? 1 : near < WRONG_CHOICES ? 2 : 3,
@@ -74,14 +89,10 @@ export const playsRole: Maker = (world, chance, asked) => {
     ({ id }) => asked === undefined || world.roles.above(id).includes(asked),
   )
   const role = drawOne(roles, chance)
-  if (!role || world.players(role.id).length < LEAST_PLAYERS) return null
-  const key = drawOne(
-    world.players(role.id).filter((one) => isCommon(one) && isPlainPlayer(one, role.id)),
-    chance,
-  )
-  if (!key) return null
+  const key = role && drawOne(keysOf(role.id, world), chance)
+  if (!role || !key) return null
   const { near, far } = wrongOnes(world, role, chance)
   const nearest = near.slice(0, 1 + Math.floor(chance() * WRONG_CHOICES))
   const wrong = [...nearest, ...far].slice(0, WRONG_CHOICES)
-  return draftOf(role, key, wrong, nearest.length)
+  return draftOf(world, role, key, wrong, nearest.length)
 }

@@ -45,7 +45,7 @@ const cautionsOf = (world: World, formula: Formula): string[] => [
   ),
 ]
 
-export const recipeOf = (world: World, { title }: PracticeFormula, formula: Formula): ItemRecipe => ({
+export const recipeOf = (world: World, title: string, formula: Formula): ItemRecipe => ({
   title,
   formula,
   names: namesIn(world, formula),
@@ -87,7 +87,7 @@ export const findFault: Maker = (world, chance) => {
   return {
     difficulty: change.ingredients.length > 1 ? 3 : 2,
     question: `One thing in this recipe was changed, and now it has a fault. It ${PRODUCT[change.formula.product]}; market: ${change.formula.market.toUpperCase()}. What is wrong?`,
-    recipe: recipeOf(world, practice, change.formula),
+    recipe: recipeOf(world, practice.title, change.formula),
     choices: [about.rule, ...about.silent].map(ruleChoice),
     ...about.answer,
     because: `The change: ${change.text}. ${about.answer.because}`,
@@ -103,7 +103,7 @@ function nothingNew({ world, practice, change, before, after }: Case, chance: Ch
   return {
     difficulty: 3,
     question: `What happens if ${change.text}?`,
-    recipe: recipeOf(world, practice, practice.formula),
+    recipe: recipeOf(world, practice.title, practice.formula),
     choices: [NOTHING, ...silent.map(ruleChoice)],
     key: NOTHING.id,
     because: `Checked again as a whole, no rule says anything that it did not say before. That is what the rules can see; it is no test.`,
@@ -122,7 +122,7 @@ export const whatIf: Maker = (world, chance) => {
   return {
     difficulty: drawn.change.ingredients.length === 0 ? 1 : 2,
     question: `What happens if ${drawn.change.text}?`,
-    recipe: recipeOf(world, drawn.practice, drawn.practice.formula),
+    recipe: recipeOf(world, drawn.practice.title, drawn.practice.formula),
     choices: [NOTHING, ...[about.rule, ...about.silent].map(ruleChoice)],
     ...about.answer,
   }

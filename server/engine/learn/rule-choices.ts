@@ -41,7 +41,8 @@ const SAME_MATTER: readonly (readonly string[])[] = [
   ['heat-too-hot', 'heat-too-low', 'heat-unknown'],
 ]
 
-const isOfSameMatter = (a: string, b: string): boolean =>
+/** Could a plain reader take the one for the other? */
+export const isOfSameMatter = (a: string, b: string): boolean =>
   SAME_MATTER.some((rules) => rules.includes(a) && rules.includes(b))
 
 const idsIn = (worked: unknown): string[] => {

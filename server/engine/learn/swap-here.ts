@@ -81,7 +81,7 @@ function offered(one: Case, swap: Swap, chance: Chance): Draft | null {
   return {
     difficulty: 2,
     question: question(one),
-    recipe: recipeOf(one.world, one.practice, one.practice.formula),
+    recipe: recipeOf(one.world, one.practice.title, one.practice.formula),
     choices: [HOLDS, ...silent.map(ruleChoice).map(asNo)],
     key: HOLDS.id,
     because: `${swap.why} Checked again as a whole, no rule has a new objection; a trial batch decides.`,
@@ -106,7 +106,7 @@ function refused(one: Case, { conflict }: Refusal, role: string, chance: Chance)
   return {
     difficulty: 3,
     question: question(one),
-    recipe: recipeOf(one.world, one.practice, one.practice.formula),
+    recipe: recipeOf(one.world, one.practice.title, one.practice.formula),
     choices: [HOLDS, ...[rule, ...silent].map(ruleChoice).map(asNo)],
     key: rule.id,
     because: becauseOf(finding),

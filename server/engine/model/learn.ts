@@ -5,9 +5,18 @@ import { oneOf } from './one-of.ts'
 
 const closed = { additionalProperties: false }
 
-export const ITEM_KINDS = ['plays-role', 'holds-at-ph', 'active-matter', 'find-fault', 'what-if', 'swap-here'] as const
+export const ITEM_KINDS = [
+  'plays-role',
+  'holds-at-ph',
+  'active-matter',
+  'find-fault',
+  'rule-speaks',
+  'what-if',
+  'swap-here',
+  'order-work',
+] as const
 
-/** What is asked: who plays a role, who holds at a pH, a dose, a fault, what a change brings, whether a swap holds. */
+/** What is asked: who plays a role, who holds at a pH, a dose, a fault, what the check says, what a change brings, whether a swap holds, the order of work. */
 export const ItemKind = oneOf(...ITEM_KINDS)
 export type ItemKind = Static<typeof ItemKind>
 
