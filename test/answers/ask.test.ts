@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { askHere } from '#answers/ask.ts'
+import { ANSWERS } from '#answers/index.ts'
 import { buildApp } from '#api/app.ts'
+import { SUMMARIES } from '#api/plugins/openapi.ts'
 import type { App } from '#api/routes/shared.ts'
 import { ask } from '../api/ask.ts'
 import { REQUESTS } from '../api/error-requests.ts'
@@ -31,4 +33,12 @@ describe('without a server every refusal reads as the server words it', () => {
     expect(given.status).toBe(status)
     expect(given.body).toEqual((await ask(app, method, url, body)).body)
   })
+})
+
+/** Files to be saved, and the data that the page has already. */
+const OF_THE_SERVER = ['GET /api/claims.csv', 'GET /api/graph-data/:version', 'GET /api/graph/download']
+
+test('every question of the API can be asked without a server, files to be saved left out', () => {
+  const asked = ANSWERS.map(({ route }) => `${route.method} ${route.url}`).filter((route) => !/calculate\//.test(route))
+  expect([...asked, ...OF_THE_SERVER].sort()).toEqual(Object.keys(SUMMARIES).sort())
 })

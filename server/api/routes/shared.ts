@@ -15,5 +15,3 @@ export type App = FastifyInstance<
   FastifyBaseLogger,
   TypeBoxTypeProvider
 >
-
-export * from '#answers/guards.ts'

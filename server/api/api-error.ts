@@ -1,1 +1,0 @@
-export { ApiError } from '#answers/api-error.ts'

@@ -1,1 +1,0 @@
-export { limitOf, wordsOf } from '#answers/query.ts'
