@@ -52,6 +52,7 @@ describe('POST /api/label', () => {
       questions: [],
       rules: [],
       findings: [expect.objectContaining({ rule: 'limit-by-law', severity: 'unknown', about: ['sodium-benzoate'] })],
+      notCovered: [],
       graphVersion: 'small-1',
     })
   })

@@ -109,7 +109,7 @@ const BY_FACT: Record<string, Circumstances> = {
   'EU-III-22-02': { beside: { 'hydrogen-peroxide': 3 }, named: true },
   'EU-III-24-04': { substance: 'zinc-chloride', factor: 0.4798 }, // 65.38 / 136.29
   'EU-III-24-07': { substance: 'zinc-sulfate' },
-  'EU-III-49-': { areas: ['hair'] },
+  'EU-III-49-': { areas: ['hair'], named: true },
   'EU-III-50-': { substance: 'aluminum-zirconium-tetrachlorohydrex-gly' },
   'EU-III-53-02': { form: 'bar' },
   'EU-III-59-': { product: 'leave-on', areas: ['under-3'], form: 'powder' },

@@ -32,6 +32,7 @@ const BY_FACT: Record<string, Stated> = {
   'EU-III-15c-01': { uses: ['hair-straightening'] },
   'EU-III-22-01': { uses: [] },
   'EU-III-22-02': { uses: ['oxidative-dye'] },
+  'EU-III-49-': { uses: ['anti-dandruff'] },
   'EU-III-70-04': FRAGRANCE,
   'EU-III-70-09': { uses: ['wipe'] },
   'EU-III-75-01': FRAGRANCE,

@@ -61,6 +61,14 @@ export function LabelView({ reply, old }: { reply: LabelReply; old: boolean }) {
       <section className="card" aria-labelledby="label-findings-title">
         <h2 id="label-findings-title">{T.findings.title}</h2>
         {reply.findings.length === 0 ? <p>{T.findings.none}</p> : <Findings findings={reply.findings} fold={false} />}
+        <h3>{T.findings.notCovered}</h3>
+        <p className="remark">
+          {reply.notCovered.map(({ list, why }) => (
+            <span key={list} title={why}>
+              {list}.{' '}
+            </span>
+          ))}
+        </p>
       </section>
       <Rules rules={reply.rules} />
     </div>

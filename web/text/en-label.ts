@@ -63,6 +63,7 @@ export const label = {
   findings: {
     title: 'What the law says about the recipe',
     none: 'No entry on record objects. Entries that are not on record are not judged.',
+    notCovered: 'Lists that were not judged',
   },
   rules: { title: 'How the list is made' },
   share: range,

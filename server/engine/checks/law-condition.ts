@@ -3,7 +3,7 @@ import type { LimitRow } from '#engine/model/records.ts'
 import type { Check, Hit } from './check.ts'
 import { entriesOf } from './law-entries.ts'
 import type { Entry } from './law-entries.ts'
-import { fitOf } from './law-fit.ts'
+import { fitOf, givesWay } from './law-fit.ts'
 import { isInForce } from './law-judge.ts'
 import { lawHit } from './law-say.ts'
 
@@ -14,7 +14,7 @@ export const isWarningDue = ({ warning, warning_above_percent }: LimitRow, count
 /** Rows in force that bear on the product for certain, or if it is meant for a use that they name. */
 const rowsHere = ({ limit }: Entry, context: FormulaContext): { row: LimitRow; lead: string }[] =>
   limit.rows
-    .filter((row) => isInForce(row, limit, context.placedOn))
+    .filter((row) => isInForce(row, limit, context.placedOn) && !givesWay(row, limit.rows, context))
     .flatMap((row) => {
       const { fits, asks } = fitOf(row, context)
       if (fits === 'yes') return [{ row, lead: '' }]

@@ -3,46 +3,17 @@ import type { Subject } from '#engine/graph/subject.ts'
 import type { Knowledge } from '#engine/knowledge/knowledge.ts'
 import type { Limit, LimitRow } from '#engine/model/records.ts'
 import { broughtOf, contentsOf } from './law-content.ts'
+import { countOf } from './law-count.ts'
+import type { Counted } from './law-count.ts'
 import type { Brought } from './law-content.ts'
 
 /** An entry that bears on a formula, with what it counts there. */
-export interface Entry {
+export interface Entry extends Counted {
   limit: Limit
-  /** mass counted by the law [%]: every form of the substance on the basis of the entry */
-  counted_percent: number
-  members: Substance[]
-  /** blends whose shares nobody stated, and what they may add at most */
-  open: { blends: Subject[]; max_percent: number }
   /** what natural scents typically bring of it */
   brought: Brought
   /** whether the entry speaks of this use; unknown where the purpose has to be asked */
   concern: 'yes' | 'unknown'
-}
-
-const isMember = (limit: Limit, { id, classes }: Subject): boolean =>
-  limit.members[id] !== undefined || limit.memberClasses.some((one) => classes.has(one))
-
-const factorOf = (limit: Limit, { id }: Subject): number => limit.members[id] ?? 1
-
-/** A blend that is named but not recorded: its parts are known, their shares are not. */
-const isOpenBlend = ({ tier, madeOf }: Subject): boolean => tier === 'inventory' && madeOf.length > 0
-
-/** What is counted for certain, and what blends of unknown shares may hold. */
-function count(limit: Limit, context: FormulaContext): Pick<Entry, 'counted_percent' | 'members' | 'open'> {
-  const members = context.substances.filter(({ subject }) => isMember(limit, subject))
-  let counted_percent = members.reduce(
-    (sum, { subject, pure_percent }) => sum + pure_percent * factorOf(limit, subject),
-    0,
-  )
-  const open: Entry['open'] = { blends: [], max_percent: 0 }
-  for (const { subject, share_percent } of context.lines.filter((line) => isOpenBlend(line.subject))) {
-    const own = subject.parts.filter((part) => isMember(limit, part.subject))
-    if (own.length === 0) continue
-    counted_percent -= own.reduce((sum, part) => sum + share_percent * part.share * factorOf(limit, part.subject), 0)
-    open.blends.push(subject)
-    open.max_percent += share_percent * Math.max(...own.map((part) => factorOf(limit, part.subject)))
-  }
-  return { counted_percent: open.blends.length > 0 ? Math.max(0, counted_percent) : counted_percent, members, open }
 }
 
 export const isLimit = (row: LimitRow): boolean =>
@@ -119,7 +90,7 @@ function lookUp(context: FormulaContext): Entry[] {
   ])
   return [...limits]
     .filter((limit) => limit.market === context.formula.market && isRequired(limit, context))
-    .map((limit) => ({ limit, ...count(limit, context), brought: broughtOf(context, limit.members) }))
+    .map((limit) => ({ limit, ...countOf(limit, context), brought: broughtOf(context, limit.members) }))
     .flatMap((entry): Entry[] => {
       // A trace in an oil serves no purpose of its own: entries for a use do not speak of it.
       const concern = entry.members.length === 0 ? 'yes' : concernOf(entry.limit, entry.members, context)

@@ -5,7 +5,7 @@ import type { LimitRow } from '#engine/model/records.ts'
 
 /** What a person would have to say before a row is known to bear on a product. */
 export interface Ask {
-  kind: 'areas' | 'use' | 'professional' | 'spray' | 'purpose' | 'blend'
+  kind: 'areas' | 'use' | 'professional' | 'spray' | 'purpose' | 'blend' | 'strength'
   /** what the question is about: the use that the entry names, the blend whose shares are open */
   text: string
 }
@@ -98,3 +98,22 @@ const MAKES_POSSIBLE: ReadonlySet<string> = new Set(['needs', 'least_percent', '
 /** How narrow a row is: what it names beside others. What makes a use possible is no further narrowing. */
 export const width = ({ scope }: LimitRow): number =>
   Object.keys(scope).filter((key) => !MAKES_POSSIBLE.has(key)).length
+
+const sameUses = ({ scope: a }: LimitRow, { scope: b }: LimitRow): boolean =>
+  a.product === b.product && String(a.areas) === String(b.areas) && String(a.uses) === String(b.uses)
+
+/** Whether the other row is the one for professionals where this is the one for the public. */
+const isForProfessionals = (row: LimitRow, other: LimitRow): boolean =>
+  !row.scope.professional && other.scope.professional === true && sameUses(row, other)
+
+/** Whether the other row names a use and has figures and words of its own, where this one speaks of all other products. */
+const namesUse = (row: LimitRow, other: LimitRow): boolean =>
+  row.scope.only === undefined &&
+  row.max_percent !== undefined &&
+  other.scope.only !== undefined &&
+  other.max_percent !== undefined &&
+  other.warning !== undefined
+
+/** A row gives way to one of a stated use, or to the one for professionals, where that is known to bear on the product. */
+export const givesWay = (row: LimitRow, rows: readonly LimitRow[], context: FormulaContext): boolean =>
+  rows.some((other) => (isForProfessionals(row, other) || namesUse(row, other)) && fitOf(other, context).fits === 'yes')

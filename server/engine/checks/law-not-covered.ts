@@ -1,4 +1,5 @@
 import type { FormulaContext, Substance } from '#engine/formula/context.ts'
+import type { Subject } from '#engine/graph/subject.ts'
 import type { Knowledge } from '#engine/knowledge/knowledge.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf } from './say.ts'
@@ -6,19 +7,26 @@ import { because, nameOf } from './say.ts'
 const isFilterHere = ({ subject }: Substance, context: FormulaContext): boolean =>
   context.rolesOf(subject)[0]?.role === 'uv-filter'
 
-/** UV filters are allowed by list: for the EU five entries of it are on record, for the US none. */
+/** Whether the list of UV filters of the market says something of an ingredient that was read, and not remembered. */
+const isRead = ({ limits }: Subject, market: string): boolean =>
+  limits.some(
+    (limit) =>
+      limit.market === market && limit.use === 'uv-filter' && limit.rows.some(({ access }) => access !== 'memory'),
+  )
+
+/** UV filters are allowed by list: for the EU a few entries of it were read, for the US none. */
 function openFilters(context: FormulaContext): Hit[] {
   const { market } = context.formula
   return context.substances
     .filter((substance) => isFilterHere(substance, context))
-    .filter(({ subject }) => !subject.limits.some((limit) => limit.market === market && limit.use === 'uv-filter'))
+    .filter(({ subject }) => !isRead(subject, market))
     .map(({ subject }) => ({
       severity: 'unknown',
       about: [subject.id],
       message:
         market === 'us'
           ? `${nameOf(subject)}: a UV filter makes the product a drug in the US; the list of filters allowed there is not covered`
-          : `${nameOf(subject)}: its entry in the EU list of UV filters (Annex VI) is not covered`,
+          : `${nameOf(subject)}: its entry in the EU list of UV filters (Annex VI) was not read; a figure that is remembered only warns`,
       remedy: 'Look it up in the list of UV filters of the market, with its greatest share',
       because: [because('used as a UV filter'), because('no entry of the list on record')],
       sources: [],
@@ -42,9 +50,10 @@ function coverOf(knowledge: Knowledge): Covered {
   const covered = {
     byId: new Map(rows.map((row) => [row['ingredient'] ?? '', (row['annex_entries'] ?? '').split('; ')])),
     entries: new Set([
-      ...knowledge.limits.flatMap(({ act, entry }) => {
+      ...knowledge.limits.flatMap(({ act, entry, rows }) => {
         const annex = ANNEX.exec(act)?.[1]
-        return annex === undefined ? [] : [`${annex}/${entry}`]
+        const isRemembered = rows.every(({ access }) => access === 'memory')
+        return annex === undefined || isRemembered ? [] : [`${annex}/${entry}`]
       }),
       ...knowledge.allergens.map(({ locator }) => locator.replace(/^Annex (\w+), ref\. no (\w+).*$/, '$1/$2')),
     ]),
@@ -99,6 +108,32 @@ function openEntries(context: FormulaContext): Hit[] {
   })
 }
 
+const HAIR_DYE = 'HAIR DYEING'
+
+/** A substance that does nothing but dye hair: most of the entries on dyes were not read, so none is taken for fine. */
+function openDyes(context: FormulaContext): Hit[] {
+  const { formula, areas, world } = context
+  if (formula.market !== 'eu' || (areas !== undefined && !areas.includes('hair'))) return []
+  const { byId } = coverOf(world.knowledge)
+  const isDye = ({ id }: Subject): boolean => {
+    const functions = world.knowledge.inventory.get(id)?.functions ?? []
+    return functions.length > 0 && functions.every((one) => one === HAIR_DYE)
+  }
+  return context.substances
+    .filter(({ subject }) => isDye(subject) && subject.limits.length === 0 && !byId.has(subject.id))
+    .map(({ subject }) => ({
+      severity: 'unknown',
+      about: [subject.id],
+      message: `${nameOf(subject)} dyes hair: whether an entry of Annex II or III names it is not on record, most entries on hair dyes are not covered`,
+      remedy: 'Look it up among the hair dyes of Annex III',
+      because: [
+        because('hair dyeing is its only function in the inventory'),
+        because('entries on hair dyes not on record'),
+      ],
+      sources: [],
+    }))
+}
+
 /** What of the law of a market is on record at all. */
 const marketNote = ({ formula }: FormulaContext): Hit[] =>
   formula.market === 'us'
@@ -120,4 +155,5 @@ export const lawNotCovered: Check = (context) => [
   ...marketNote(context),
   ...openFilters(context),
   ...openEntries(context),
+  ...openDyes(context),
 ]

@@ -31,6 +31,9 @@ export function whereText({ scope }: LimitRow): string {
     .join(', ')
 }
 
+/** Words of some entries speak of a product already. */
+const productsText = (where: string): string => (/products?$/.test(where) ? where : `${where} products`)
+
 const MOST_USES = 6
 
 /** A ban with exceptions reads better as what is allowed. */
@@ -40,7 +43,7 @@ function banText({ rows }: Limit, where: string): string {
       (row) => !row.prohibited && (row.max_percent !== undefined || row.ph !== undefined) && whereText(row) !== '',
     )
     .map((row) => `${whereText(row)}${row.max_percent === undefined ? '' : ` (at most ${row.max_percent} %)`}`)
-  if (where !== '') return `not allowed in ${where} products`
+  if (where !== '') return `not allowed in ${productsText(where)}`
   if (uses.length === 0) return 'prohibited in cosmetic products'
   return `allowed only in ${uses.slice(0, MOST_USES).join('; ')}${uses.length > MOST_USES ? ' …' : ''}`
 }
@@ -48,7 +51,7 @@ function banText({ rows }: Limit, where: string): string {
 /** What the row demands and what is in the formula instead. */
 export function breachText({ entry, row, breach, judged_percent }: Found, ph: number | null): string {
   const where = whereText(row)
-  const there = where === '' ? '' : ` in ${where} products`
+  const there = where === '' ? '' : ` in ${productsText(where)}`
   if (breach === 'ban') return banText(entry.limit, where)
   if (breach === 'ph') {
     return `the law ties it to pH ${row.ph ? rangeText(row.ph) : '?'}${there}; this formula is at pH ${ph === null ? '?' : short(ph)}`
@@ -70,6 +73,7 @@ const QUESTION: Record<Ask['kind'], (texts: string[]) => string> = {
   professional: () => 'Is it for professional use only, or for the public?',
   spray: () => 'Is it sold as a spray?',
   purpose: (texts) => texts.map((text) => PURPOSE[text] ?? '').join(' '),
+  strength: (texts) => `State the strength of ${texts.join(', ')} as the bottle says`,
   blend: (texts) => `Ask the supplier for the shares in ${texts.join(', ')}`,
 }
 

@@ -3,9 +3,11 @@ import { rangeText } from '#engine/units/range.ts'
 import type { Check, Hit } from './check.ts'
 import { entriesOf } from './law-entries.ts'
 import type { Entry } from './law-entries.ts'
+import type { Ask } from './law-fit.ts'
 import { isInForce, judge, openPh } from './law-judge.ts'
 import type { Found } from './law-judge.ts'
 import { breachText, lawHit, questionsOf } from './law-say.ts'
+import { nameOf } from './say.ts'
 
 /** Broken by sprays only; how a product is dispensed is not stated, so rule:law-condition tells it. */
 export const onlySpray = ({ asks, lifted }: Found): boolean => !lifted && asks.some(({ kind }) => kind === 'spray')
@@ -30,35 +32,33 @@ function breachHit(found: Found, { ph }: FormulaContext): Hit | null {
   return { ...hit(`${text}; whether that bears on this product is not known`), severity: 'unknown', remedy }
 }
 
-/** rule:limit-by-opinion. What expert opinions advise: no law, so it warns and never stops. */
+/** rule:limit-by-opinion. What expert opinions advise, amount and pH: no law, so it warns and never stops. */
 export const limitByOpinion: Check = (context) =>
   entriesOf(context).flatMap((entry): Hit[] => {
     if (entry.limit.kind !== 'opinion' || entry.members.length === 0) return []
     const found = judge(entry, { context, day: context.placedOn })
-    if (!found || found.breach === 'ph' || onlySpray(found)) return []
-    const advised = breachText(found, context.ph).replace('the limit is ', 'at most ')
-    const text = `an expert opinion goes to ${advised}; no law`
+    if (!found || onlySpray(found)) return []
+    const advised = breachText(found, context.ph).replace('the limit is ', 'at most ').replace('the law ties', 'ties')
+    const text = `an expert opinion ${found.breach === 'percent' ? 'goes to ' : ''}${advised}; no law`
     return [{ ...lawHit({ entry, row: found.row, text }), severity: found.fits === 'yes' ? 'warn' : 'note' }]
   })
 
-/** What a blend of unknown shares may hold beyond the limit. */
-function openBlendHit(entry: Entry, context: FormulaContext): Hit[] {
-  if (entry.open.blends.length === 0) return []
-  const judged_percent = entry.counted_percent + entry.open.max_percent
+/** What a blend of unknown shares or a solution of unknown strength may hold beyond the limit. */
+function openHit(entry: Entry, context: FormulaContext): Hit[] {
+  const { open, stronger, counted_percent } = entry
+  const judged_percent = counted_percent + open.max_percent + stronger.max_percent
+  if (judged_percent <= counted_percent) return []
   const found = judge(entry, { context, day: context.placedOn, judged_percent })
-  if (!found) return []
-  const asks = entry.open.blends.map(({ inci }) => ({ kind: 'blend' as const, text: inci }))
-  return [
-    {
-      ...lawHit({
-        entry,
-        row: found.row,
-        text: `the shares of its parts are not known, up to ${breachText(found, context.ph)}`,
-      }),
-      severity: 'unknown',
-      remedy: questionsOf([...asks, ...found.asks]).join('. '),
-    },
+  if (!found || found.breach !== 'percent') return []
+  const isBlend = open.blends.length > 0
+  const lead = isBlend ? 'the shares of its parts are not known' : 'its strength is not stated'
+  const text = `${lead}, up to ${breachText(found, context.ph)}`
+  const asks: Ask[] = [
+    ...open.blends.map(({ inci }) => ({ kind: 'blend' as const, text: inci })),
+    ...stronger.solutions.map((subject) => ({ kind: 'strength' as const, text: nameOf(subject) })),
   ]
+  const remedy = questionsOf([...asks, ...found.asks]).join('. ')
+  return [{ ...lawHit({ entry, row: found.row, text }), severity: 'unknown', remedy }]
 }
 
 /** Goods placed before a row came into force stood under an earlier wording, which is not on record. */
@@ -86,7 +86,7 @@ export const limitByLaw: Check = (context) =>
       if (found?.breach === 'ph') return []
       const hit = found && breachHit(found, context)
       if (hit) return [hit]
-      return found ? [] : [...openBlendHit(entry, context), ...earlierHit(entry, context)]
+      return found ? [] : [...openHit(entry, context), ...earlierHit(entry, context)]
     }),
   )
 

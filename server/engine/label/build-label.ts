@@ -10,7 +10,7 @@ import type { AllergenSum } from './label-allergens.ts'
 import { blendName, titleCase } from './label-names.ts'
 import { positionsOf } from './label-order.ts'
 import { isOpenBlend, partsOf } from './label-parts.ts'
-import { labelQuestions, openScents, rulesOfList } from './label-questions.ts'
+import { labelQuestions, listsNotCovered, openScents, rulesOfList } from './label-questions.ts'
 import { warningsOf } from './label-warnings.ts'
 
 /** Rules of law that bear on a label. */
@@ -101,5 +101,6 @@ export function buildLabel(world: World, formula: Formula, placedOn?: string): L
     questions: labelQuestions(context),
     rules: rulesOfList(context),
     findings: [...law, ...gaps(context), ...banned(sums), ...allergensNotCovered(context, sums)].sort(byGravity),
+    notCovered: listsNotCovered(context),
   }
 }

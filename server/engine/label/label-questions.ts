@@ -2,7 +2,7 @@ import { analysisOf } from '#engine/checks/law-analysis.ts'
 import { entriesOf } from '#engine/checks/law-entries.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
-import type { LabelQuestion, LabelRule } from '#engine/model/label.ts'
+import type { LabelQuestion, LabelRule, NotCovered } from '#engine/model/label.ts'
 import { titleCase } from './label-names.ts'
 import { isOpenBlend, strengthOf } from './label-parts.ts'
 import { conditionalWarnings, openWarnings } from './label-warnings.ts'
@@ -145,6 +145,12 @@ export const rulesOfList = ({ formula, world }: FormulaContext): LabelRule[] =>
   (world.knowledge.tables.get('label-questions') ?? [])
     .filter((row) => row['market'] === formula.market && row['question'] === '')
     .map((row) => ({ text: row['why'] ?? '', sources: [row['source_id'] ?? ''] }))
+
+/** Lists of the market that are not on record: what they say was not judged. */
+export const listsNotCovered = ({ formula, world }: FormulaContext): NotCovered[] =>
+  (world.knowledge.tables.get('lists-not-covered') ?? [])
+    .filter((row) => row['market'] === formula.market)
+    .map((row) => ({ list: row['list'] ?? '', why: row['why'] ?? '' }))
 
 const unique = (questions: readonly LabelQuestion[]): LabelQuestion[] => [
   ...new Map(questions.map((one) => [`${one.text} ${one.about.join(' ')}`, one])).values(),

@@ -1,7 +1,7 @@
 import { isWarningDue } from '#engine/checks/law-condition.ts'
 import { entriesOf } from '#engine/checks/law-entries.ts'
 import type { Entry } from '#engine/checks/law-entries.ts'
-import { fitOf } from '#engine/checks/law-fit.ts'
+import { fitOf, givesWay } from '#engine/checks/law-fit.ts'
 import { isInForce } from '#engine/checks/law-judge.ts'
 import { questionsOf } from '#engine/checks/law-say.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
@@ -16,6 +16,7 @@ function dueRows(entry: Entry, context: FormulaContext, fits: 'yes' | 'unknown')
   return entry.limit.rows.filter(
     (row) =>
       isInForce(row, entry.limit, context.placedOn) &&
+      !givesWay(row, entry.limit.rows, context) &&
       isWarningDue(row, entry.counted_percent) &&
       fitOf(row, context).fits === fits,
   )

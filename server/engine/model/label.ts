@@ -52,6 +52,10 @@ export type LabelQuestion = Static<typeof LabelQuestion>
 export const LabelRule = Type.Object({ text: Type.String(), sources: Type.Array(Type.String()) }, closed)
 export type LabelRule = Static<typeof LabelRule>
 
+/** A kind of list that the law has and that is not on record here, with the reason. */
+export const NotCovered = Type.Object({ list: Type.String(), why: Type.String() }, closed)
+export type NotCovered = Static<typeof NotCovered>
+
 /** What goes on the label, as far as a formula tells. */
 export const Label = Type.Object(
   {
@@ -63,6 +67,7 @@ export const Label = Type.Object(
     questions: Type.Array(LabelQuestion),
     rules: Type.Array(LabelRule, { description: 'How the list is made' }),
     findings: Type.Array(Finding),
+    notCovered: Type.Array(NotCovered, { description: 'Lists of the law of this market that were not judged' }),
   },
   closed,
 )
