@@ -96,7 +96,9 @@ describe('one ingredient', () => {
       tier: 'short',
       cas: [],
       names: { exact: [], broad: [], narrow: [], former: [], foreign: [] },
-      roles: [{ role: 'preservative', label: 'Preservative', when: 'at pH 2 to 5, without Acid', ...practice, ...habit }],
+      roles: [
+        { role: 'preservative', label: 'Preservative', when: 'at pH 2 to 5, without Acid', ...practice, ...habit },
+      ],
       classes: [],
       madeOf: [],
       windows: { ph_stability: { min: 2, max: 8 }, ph_effective: { min: 2, max: 4 }, heat_max_c: 90 },
@@ -211,8 +213,8 @@ describe('graph', () => {
   test('one relation is followed alone, with its evidence', async () => {
     expect(await get('/api/graph?around=glycerin&relations=stands-in-for')).toEqual({
       nodes: [
-        { id: 'glycerin', kind: 'ingredient', label: 'GLYCERIN' },
-        { id: 'sorbitol', kind: 'ingredient', label: 'SORBITOL' },
+        { id: 'glycerin', kind: 'ingredient', label: 'GLYCERIN', links: 3 },
+        { id: 'sorbitol', kind: 'ingredient', label: 'SORBITOL', links: 3 },
       ],
       edges: [
         {
@@ -231,6 +233,27 @@ describe('graph', () => {
       total: 2,
       graphVersion,
     })
+  })
+  test('a node says where it keeps, works and what heat it bears, as far as that is known', async () => {
+    const { nodes } = await get('/api/graph?around=sodium-benzoate')
+    expect((nodes as unknown[])[0]).toMatchObject({
+      id: 'sodium-benzoate',
+      windows: { ph_stability: { min: 2, max: 8 }, heat_max_c: 90 },
+    })
+  })
+  test('the whole graph comes at once, each node with its place, each edge by the places of its ends', async () => {
+    const { nodes, edges, relations, ...rest } = await get('/api/graph/whole')
+    const list = nodes as { id: string; x: number; y: number }[]
+    expect(rest).toEqual({ graphVersion })
+    expect(list.map(({ id }) => id)).toEqual(expect.arrayContaining(['glycerin', 'role:humectant', 'class:nonionic']))
+    expect(list.every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y))).toBe(true)
+    const words = (edges as number[][]).map(([from, to, relation]) =>
+      [list[from!]!.id, (relations as string[])[relation!], list[to!]!.id].join(' '),
+    )
+    expect(words).toContain('glycerin stands-in-for sorbitol')
+    expect(words).toContain('glycerin plays role:humectant')
+    expect(words.some((word) => word.includes('holds-with'))).toBe(false)
+    expect(new Set(words).size).toBe(words.length)
   })
   test('more steps reach further', async () => {
     const nodes = async (steps: number) =>

@@ -9,7 +9,7 @@ import type { Statement } from './statements.ts'
 
 const T = explorer.detail
 /** Statements that are shown of one node. */
-const AT_MOST = 12
+const AT_MOST = 6
 
 interface Props {
   node: GraphNode | null

@@ -26,9 +26,12 @@ export function saysOf(edge: GraphEdge): string {
   return parts.filter((part) => part !== '').join('; ')
 }
 
+/** Relations that the list of roles states itself. */
+const OF_ROLES = ['broader', 'confused-with']
+
 /** Where an edge is known from and how that was seen. */
-export function seenOf({ source, locator = '', access }: GraphEdge): string {
-  if (source === undefined) return T.noEvidence
+export function seenOf({ relation, source, locator = '', access }: GraphEdge): string {
+  if (source === undefined) return OF_ROLES.includes(relation) ? T.noEvidence : ''
   const sources = source.split(/\s*;\s*/)
   const works = sources.slice(0, 3).map(sourceWords).join(', ') + (sources.length > 3 ? '…' : '')
   const how = access === undefined ? '' : text.ingredient.accesses[access]

@@ -73,17 +73,23 @@ function placeHalf(side: Half['side'], branches: readonly Branch[], places: Map<
   return rows
 }
 
+/** Branches in their order, cut where both parts are most alike in height; a single branch stands to the right. */
+function halves(branches: readonly Branch[]): [Branch[], Branch[]] {
+  const heights = branches.map(leaves)
+  const all = heights.reduce((sum, height) => sum + height, 0)
+  let [cut, least, taken] = [branches.length, all, 0]
+  for (const [at, height] of heights.entries()) {
+    taken += height
+    const apart = Math.abs(all - 2 * taken)
+    if (apart < least) [cut, least] = [at + 1, apart]
+  }
+  return [branches.slice(0, cut), branches.slice(cut)]
+}
+
 /** The first node in the middle, its groups to both sides of it: no two labels of one side stand in the same row. */
 export function twoSided(root: Branch): Layout {
   const places = new Map<string, Placed>([[root.key, { x: 0, y: 0, side: 'middle' }]])
-  const half = leaves(root) / 2
-  let taken = 0
-  const right = root.branches.filter((branch) => {
-    const isRight = taken < half
-    if (isRight) taken += leaves(branch)
-    return isRight
-  })
-  const left = root.branches.filter((branch) => !right.includes(branch))
+  const [right, left] = halves(root.branches)
   const rows = Math.max(1, placeHalf('right', right, places), placeHalf('left', left, places))
   return { places, height_px: rows * ROW_PX }
 }

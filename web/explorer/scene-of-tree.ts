@@ -91,18 +91,49 @@ function groupLines(group: GroupItem, asked: Conditions): SceneEdge[] {
   return [{ ...plain, key: `${of}>${key}`, from: of, to: key, isOnWay }, ...toMembers, ...toRest]
 }
 
+/**
+ * In an indented drawing lines go down and then to the right, round a corner: straight ones would lie upon one another.
+ * A line to a mark that stands elsewhere stays straight.
+ */
+function withCorners({ nodes, edges }: Pick<Scene, 'nodes' | 'edges'>): Pick<Scene, 'nodes' | 'edges'> {
+  const byKey = new Map(nodes.map((node) => [node.key, node]))
+  const corners: SceneNode[] = []
+  const lines = edges.flatMap((edge): SceneEdge[] => {
+    const [from, to] = [byKey.get(edge.from), byKey.get(edge.to)]
+    if (!from || !to || edge.isAgain) return [edge]
+    const key = `corner ${edge.key}`
+    const at = { x: from.x, y: to.y, side: 'right' as const, label: '', size: 1 }
+    corners.push({ ...PLAIN, ...at, key, shape: 'words' })
+    return [
+      { ...edge, key: `${edge.key} down`, to: key },
+      { ...edge, key: `${edge.key} across`, from: key },
+    ]
+  })
+  return { nodes: [...nodes, ...corners], edges: lines }
+}
+
+/** How high the way of a swap rises between its ends [px]. */
+const ARCH_PX = 64
+
+/** A way is drawn as an arch, so that a line from its end back to its beginning is seen. */
+function arched(scene: Pick<Scene, 'nodes' | 'edges'>): Pick<Scene, 'nodes' | 'edges'> {
+  const end = Math.max(1, ...scene.nodes.filter(({ isOnWay }) => isOnWay).map(({ x }) => x))
+  const rise = (x: number): number => (x > 0 && x < end ? ARCH_PX * Math.sin((Math.PI * x) / end) : 0)
+  return { ...scene, nodes: scene.nodes.map((node) => ({ ...node, y: node.y - rise(node.x) })) }
+}
+
 /** The tree as a drawing: in two halves, or indented where there is little room. */
 export function sceneOfTree(root: NodeItem, asked: Conditions, isNarrow: boolean): Scene {
   const { places, height_px } = (isNarrow ? indented : twoSided)(branchOfNode(root))
   const placeOf = (key: string): Place => places.get(key) ?? { x: 0, y: 0, side: 'right' }
   const groups = groupsIn(root)
-  return {
+  const plain = {
     nodes: [
       ...nodesIn(root).map((item) => nodeMark(item, root, placeOf(item.key), asked)),
       ...groups.flatMap((group) => groupMarks(group, placeOf)),
     ],
     edges: groups.flatMap((group) => groupLines(group, asked)),
-    isTrueSize: true,
-    height_px,
   }
+  const drawn = isNarrow ? withCorners(plain) : root.isOnWay ? arched(plain) : plain
+  return { ...drawn, isTrueSize: true, labelsFrom_px: 0, height_px }
 }

@@ -33,6 +33,8 @@ export interface Scene {
   edges: SceneEdge[]
   /** true: 1 unit is 1 px at first; false: all is fitted into the drawing */
   isTrueSize: boolean
+  /** marks smaller than this have no label [px] */
+  labelsFrom_px: number
   /** height that the drawing would like to have [px] */
   height_px: number
 }

@@ -87,11 +87,12 @@ function assignEdge(groups: Map<string, Group>, centre: string, edge: GraphEdge,
   }
 }
 
-/** A step of a way as the edge that it went along. */
-function edgeOfStep({ from, relation: name, to }: WayStep): GraphEdge {
+/** A step of a way as the edge that it went along; bare where no answer has told that edge. */
+function edgeOfStep({ from, relation: name, to }: WayStep, known: readonly GraphEdge[]): GraphEdge {
   const { relation, direction } = readFrom(name)
   const [a, b] = direction === 'out' ? [from, to] : [to, from]
-  return { id: `${a}>${relation}>${b}`, from: a, to: b, relation }
+  const bare = { id: `${a}>${relation}>${b}`, from: a, to: b, relation }
+  return known.find((edge) => edge.from === a && edge.to === b && edge.relation === relation) ?? bare
 }
 
 class Builder {
@@ -115,7 +116,8 @@ class Builder {
 
   private groupsAt(centre: string): Group[] {
     const groups = new Map<string, Group>()
-    for (const step of this.ask.way) if (step.from === centre) assignEdge(groups, centre, edgeOfStep(step), true)
+    const known = this.byCentre.get(centre)?.edges ?? []
+    for (const step of this.ask.way) if (step.from === centre) assignEdge(groups, centre, edgeOfStep(step, known), true)
     const part = this.open.has(centre) ? this.byCentre.get(centre) : undefined
     const order = new Map(part?.nodes.map(({ id }, at) => [id, at]))
     const wanted = (part?.edges ?? []).filter(({ relation }) => this.ask.relations.some((one) => one === relation))

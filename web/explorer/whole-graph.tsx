@@ -1,5 +1,6 @@
 import { lazy, Suspense, useId, useMemo, useState } from 'react'
 import type { WholeGraph } from '#web/client/use-graph.ts'
+import { useWidth } from '#web/client/use-width.ts'
 import { Loading } from '#web/parts/states.tsx'
 import { explorer } from '#web/text/en-explorer.ts'
 import { Detail } from './detail.tsx'
@@ -15,7 +16,8 @@ import { WholeOutline, WholeTable } from './whole-views.tsx'
 const DrawingView = lazy(() => import('./drawing/drawing-view.tsx').then((view) => ({ default: view.DrawingView })))
 
 const T = explorer.whole
-const HEIGHT_PX = 620
+/** As high as wide on a small screen, so that there is room beside it to scroll the page [px]. */
+const MOST_HIGH_PX = 620
 
 interface Props {
   whole: WholeGraph
@@ -70,7 +72,12 @@ export function Whole(props: Props) {
   const { view, ph, heat_c } = state
   const [words, setWords] = useState('')
   const asked = { ph, heat_c }
-  const scene = useMemo(() => sceneOfWhole(selection, asked, HEIGHT_PX), [selection, ph, heat_c])
+  const [box, width_px] = useWidth<HTMLDivElement>(900)
+  const height_px = Math.min(MOST_HIGH_PX, Math.max(320, width_px))
+  const scene = useMemo(
+    () => sceneOfWhole(selection, asked, { width_px, height_px }),
+    [selection, ph, heat_c, width_px],
+  )
   const node = selection.nodes.find(({ id }) => id === chosen) ?? null
   const lists = { selection, words, asked, chosen, onChoose, onMiddle }
   return (
@@ -78,12 +85,12 @@ export function Whole(props: Props) {
       <div className="card explorer-main">
         <Controls {...props} words={words} onWords={setWords} />
         {view === 'drawing' && (
-          <>
+          <div ref={box}>
             <Legend isAsked={ph !== null || heat_c !== null} isWay={false} />
             <Suspense fallback={<Loading>{explorer.loadingDrawing}</Loading>}>
               <DrawingView scene={scene} chosen={chosen} onChoose={onChoose} onAct={onMiddle} />
             </Suspense>
-          </>
+          </div>
         )}
         {view === 'table' && <WholeTable key={words} {...lists} />}
         {view === 'outline' && <WholeOutline {...lists} />}

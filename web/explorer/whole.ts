@@ -30,12 +30,22 @@ export function selectWhole(whole: WholeGraph, size: number, relations: readonly
 
 const LEAST_PX = 3
 const MOST_PX = 13
+const LABELS_FROM_PX = 4
+/** Side of the square that a mark has to itself where it is drawn at full size [px]. */
+const ROOM_PX = 32
 
 /** Marks grow with the root of what joins them, so that a hub does not cover its district. */
 export const markSize = (degree: number): number => Math.min(MOST_PX, LEAST_PX + Math.sqrt(degree) * 0.55)
 
-/** The whole graph as a drawing, at the places that are stored for it. */
-export function sceneOfWhole({ nodes, edges, degree }: Selection, asked: Conditions, height_px: number): Scene {
+interface Size {
+  width_px: number
+  height_px: number
+}
+
+/** The whole graph as a drawing, at the places that are stored for it; marks shrink where many stand in little room. */
+export function sceneOfWhole({ nodes, edges, degree }: Selection, asked: Conditions, size: Size): Scene {
+  const { width_px, height_px } = size
+  const shrink = Math.min(1, Math.sqrt((width_px * height_px) / Math.max(1, nodes.length)) / ROOM_PX)
   const holding = new Map(nodes.map((node) => [node.id, nodeHeld(node, asked).state]))
   return {
     nodes: nodes.map((node) => ({
@@ -43,7 +53,7 @@ export function sceneOfWhole({ nodes, edges, degree }: Selection, asked: Conditi
       shape: node.kind,
       x: node.x,
       y: -node.y,
-      size: markSize(degree.get(node.id) ?? 0),
+      size: markSize(degree.get(node.id) ?? 0) * shrink,
       label: shortLabel(nodeName(node)),
       side: 'right',
       holding: holding.get(node.id) ?? 'none',
@@ -57,6 +67,7 @@ export function sceneOfWhole({ nodes, edges, degree }: Selection, asked: Conditi
       return { key, from: from.id, to: to.id, relation, holding: state, isOnWay: false, isAgain: false }
     }),
     isTrueSize: false,
+    labelsFrom_px: LABELS_FROM_PX * shrink,
     height_px,
   }
 }

@@ -41,7 +41,9 @@ function useDrawing({ scene, chosen, onChoose, onAct }: Props) {
     if (!element) return
     const onPick = (key: string | null) => {
       const { scene: now, chosen: before } = latest.current
-      const isOpen = now.nodes.find((node) => node.key === key)?.isOpen ?? false
+      const node = now.nodes.find((one) => one.key === key)
+      if (node && !isNode(node)) return // the words of a relation are no mark
+      const isOpen = node?.isOpen ?? false
       latest.current.onChoose(key)
       // An open mark is closed by a second click only: the first says that it is to be looked at.
       if (key !== null && now.isTrueSize && (!isOpen || key === before)) latest.current.onAct(key)

@@ -48,7 +48,7 @@ export class Drawing {
       stagePadding: 0,
       labelDensity: isTrueSize ? 1000 : 1,
       labelGridCellSize: isTrueSize ? 400 : 110,
-      labelRenderedSizeThreshold: isTrueSize ? 0 : 4,
+      labelRenderedSizeThreshold: scene.labelsFrom_px,
       hideEdgesOnMove: edges.length > MANY_EDGES,
       zIndex: true,
       minCameraRatio: 0.02,
@@ -62,8 +62,20 @@ export class Drawing {
     this.sigma.on('clickStage', ({ event }) => listener.onPick(this.labels.at(event)))
     this.sigma.on('doubleClickNode', (event) => event.preventSigmaDefault())
     this.sigma.on('doubleClickStage', (event) => event.preventSigmaDefault())
+    this.lookAwayWhileDragging()
     this.frame()
     this.move(startOf(this.scene, this.size(), LONGEST_LABEL), false)
+  }
+
+  /** To find the mark under the pointer the library waits for the picture to be finished; while it is dragged nobody asks. */
+  private lookAwayWhileDragging(): void {
+    const captor = this.sigma.getMouseCaptor()
+    const looking = captor.listeners('mousemove')
+    captor.on('mousedown', () => captor.removeAllListeners('mousemove'))
+    captor.on('mouseup', () => {
+      captor.removeAllListeners('mousemove')
+      for (const listener of looking) captor.on('mousemove', listener)
+    })
   }
 
   private size() {
@@ -108,6 +120,8 @@ export class Drawing {
     this.scene = scene
     const graph = graphOfScene(scene, this.palette)
     if (this.chosen !== null && !graph.hasNode(this.chosen)) this.chosen = null
+    this.sigma.setSetting('labelRenderedSizeThreshold', scene.labelsFrom_px)
+    this.sigma.setSetting('hideEdgesOnMove', scene.edges.length > MANY_EDGES)
     this.sigma.setGraph(graph)
     this.frame()
     const now = this.chosen === null ? undefined : this.sigma.getNodeDisplayData(this.chosen)

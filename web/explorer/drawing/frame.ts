@@ -7,7 +7,7 @@ interface Size {
 type Extent = [number, number]
 
 /** Room that a sign of a label takes [px]. */
-const SIGN_PX = 7
+const SIGN_PX = 7.6
 const MARGIN_PX = 24
 /** Farther than this words get too small to be read beside one another: then it starts near and is moved. */
 const FARTHEST_START = 1.35

@@ -6,10 +6,10 @@ import type { Palette } from './palette.ts'
 const formOf = ({ shape, holding }: SceneNode): number =>
   FORMS[shape] + (holding === 'unknown' ? DASHED : holding === 'fails' ? STRUCK : 0)
 
-/** Colours of fill and ring: jobs and laws are hollow, what is not known is hollow too, the open one is filled. */
-function coloursOf({ shape, holding, isOpen, isOnWay }: SceneNode, { node, ware, ink, faded }: Palette) {
+/** Colours of fill and ring: words are hollow, things are filled; what is not known is hollow too. */
+function coloursOf({ shape, holding, isOnWay }: SceneNode, { node, ware, ink, faded }: Palette) {
   const own = node[shape] ?? ink
-  const isHollow = holding === 'unknown' || (shape !== 'ingredient' && !isOpen)
+  const isHollow = holding === 'unknown' || shape !== 'ingredient'
   const [color, line] = [isHollow ? ware : own, isOnWay || (shape === 'ingredient' && !isHollow) ? ink : own]
   if (holding === 'fails') return { color: faded(color), line: faded(line) }
   return { color, line }

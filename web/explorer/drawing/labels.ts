@@ -43,6 +43,8 @@ const overlaps = (a: Box, b: Box): boolean =>
 /** Draws the labels of a picture so that none covers another, and knows afterwards where each stands. */
 export class Labels {
   private boxes: Box[] = []
+  /** Widths as measured [px]: the same words are drawn in every picture. */
+  private readonly widths = new Map<string, number>()
 
   constructor(private readonly palette: () => Palette) {}
 
@@ -61,8 +63,7 @@ export class Labels {
   readonly draw: NodeLabelDrawingFunction = (context, data: Data) => {
     const words = wordsOf(data)
     if (words === '') return
-    context.font = fontOf(data)
-    const box = boxOf(data, context.measureText(words).width)
+    const box = boxOf(data, this.widthOf(context, words, fontOf(data)))
     const isForced = data['forceLabel'] === true
     if (!isForced && this.boxes.some((other) => overlaps(box, other))) return
     this.boxes.push(box)
@@ -73,8 +74,7 @@ export class Labels {
   readonly drawChosen: NodeLabelDrawingFunction = (context, data: Data) => {
     const { ink, ware } = this.palette()
     const words = wordsOf(data)
-    context.font = fontOf(data)
-    const box = boxOf(data, context.measureText(words).width)
+    const box = boxOf(data, this.widthOf(context, words, fontOf(data)))
     context.lineWidth = 2.5
     context.strokeStyle = ink
     context.fillStyle = ware
@@ -87,8 +87,20 @@ export class Labels {
     this.write(context, data, words, box)
   }
 
-  private write(context: CanvasRenderingContext2D, { shape, holding }: Data, words: string, box: Box): void {
+  private widthOf(context: CanvasRenderingContext2D, words: string, font: string): number {
+    const key = `${font} ${words}`
+    const known = this.widths.get(key)
+    if (known !== undefined) return known
+    context.font = font
+    const { width } = context.measureText(words)
+    this.widths.set(key, width)
+    return width
+  }
+
+  private write(context: CanvasRenderingContext2D, data: Data, words: string, box: Box): void {
+    const { shape, holding } = data
     const { ink, faint, ware } = this.palette()
+    context.font = fontOf(data)
     const middle = (box.top + box.bottom) / 2
     context.globalAlpha = 0.85
     context.fillStyle = ware
