@@ -112,7 +112,8 @@ export function ComparePage() {
         </div>
       </section>
       {one && other && (
-        <section className="card" aria-label={T.short}>
+        <section className="card" aria-labelledby="pair-title">
+          <h2 id="pair-title">{T.pair(one.name, other.name)}</h2>
           <Both key={`${one.id} ${other.id}`} one={one} other={other} />
         </section>
       )}

@@ -58,10 +58,10 @@ function Lines({ one, other, labelOf }: Omit<Props, 'prices'>) {
               <th scope="row" role="rowheader">
                 {labelOf(line.ingredient)}
               </th>
-              <td role="cell" data-label={one.name}>
+              <td role="cell" data-label={T.one}>
                 {shareOf(line.from_percent)}
               </td>
-              <td role="cell" data-label={other.name}>
+              <td role="cell" data-label={T.other}>
                 {shareOf(line.to_percent)}
               </td>
               <td role="cell" className="change">
@@ -116,10 +116,10 @@ function Figures({ one, other, prices }: Omit<Props, 'labelOf'>) {
             <th scope="row" role="rowheader">
               {head}
             </th>
-            <td role="cell" data-label={one.name}>
+            <td role="cell" data-label={T.one}>
               {of(one)}
             </td>
-            <td role="cell" data-label={other.name}>
+            <td role="cell" data-label={T.other}>
               {of(other)}
             </td>
           </tr>
@@ -138,11 +138,11 @@ export function Comparison({ one, other, labelOf, prices }: Props) {
       <Figures one={one} other={other} prices={prices} />
       <div className="two">
         <div>
-          <h3>{T.gained(other.name)}</h3>
+          <h3>{T.gained}</h3>
           {gained.length === 0 ? <p>{T.noneGained}</p> : <Findings findings={gained} fold={false} />}
         </div>
         <div>
-          <h3>{T.lost(other.name)}</h3>
+          <h3>{T.lost}</h3>
           {lost.length === 0 ? <p>{T.noneLost}</p> : <Findings findings={lost} fold={false} />}
         </div>
       </div>

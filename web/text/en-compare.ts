@@ -5,7 +5,7 @@ const many = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's
 /** Words of the page that sets two recipes side by side. */
 export const compare = {
   title: 'Two recipes side by side',
-  short: 'Before and after',
+  pair: (one: string, other: string) => `${one} and ${other}`,
   lead: 'What differs: lines, doses, what the check says, the pH that suits, and the cost where prices are known.',
   one: 'First',
   other: 'Second',
@@ -16,8 +16,8 @@ export const compare = {
   waits: (name: string, why: string) => `${name}: ${why}`,
   loading: 'Checking both recipes…',
   open: 'Side by side with the recipe as it is',
-  asItIs: 'As it is',
-  withIt: (name: string) => `With ${name}`,
+  asItIs: 'Recipe as it is',
+  withIt: (name: string) => `Recipe with ${name}`,
   openAfter: 'Compare before and after',
   caption: 'Lines of both recipes',
   line: 'Ingredient',
@@ -41,8 +41,8 @@ export const compare = {
           .filter((part) => part !== '')
           .join(', ')}.`,
   findings: 'What the check says',
-  gained: (name: string) => `New in ${name}`,
-  lost: (name: string) => `No longer in ${name}`,
+  gained: 'New remarks',
+  lost: 'Remarks that are gone',
   noneGained: 'The check says nothing new.',
   noneLost: 'Nothing that the check said is gone.',
   kept: (n: number) => `${many(n, 'remark')} the same in both.`,
