@@ -15,6 +15,7 @@ import { resolveAnswer } from './resolve.ts'
 import { roleAnswers } from './roles.ts'
 import { sourceAnswers } from './sources.ts'
 import { swapAnswers } from './swaps.ts'
+import { whatIfAnswer } from './what-if.ts'
 
 /** All answers: the server asks them at its routes, the page when the server is away. */
 export const ANSWERS: readonly Answer[] = [
@@ -35,4 +36,5 @@ export const ANSWERS: readonly Answer[] = [
   batchAnswer,
   ...learnAnswers,
   ...lessonAnswers,
+  whatIfAnswer,
 ]

@@ -18,6 +18,7 @@ import type { SourceQuery, SourceReply, SourcesQuery, SourcesReply } from './sou
 import type { standInsRoute, SwapsBody, SwapSheetReply, swapSheetRoute } from './swaps.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { SwapsReply } from '#engine/model/swap.ts'
+import type { WhatIfBody, WhatIfReply } from './what-if.ts'
 
 /** All routes as one type: what the page may send and what it gets. */
 export interface Api {
@@ -39,6 +40,7 @@ export interface Api {
   'POST /api/check': { body: Static<typeof CheckBody>; reply: CheckReply }
   'POST /api/preservation': { body: Static<typeof PreservationBody>; reply: PreservationReply }
   'POST /api/learn/items': { body: Static<typeof ItemsBody>; reply: Static<typeof ItemsReply> }
+  'POST /api/learn/what-if': { body: WhatIfBody; reply: WhatIfReply }
   'POST /api/learn/answers': { body: AnswerBody; reply: Static<typeof AnswerReply> }
   'GET /api/learn/lessons': { reply: Static<typeof LessonsReply> }
   'GET /api/learn/lessons/:id': { reply: LessonReply }

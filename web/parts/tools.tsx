@@ -5,6 +5,7 @@ import { label } from '#web/text/en-label.ts'
 import { recipes } from '#web/text/en-recipes.ts'
 import { sheet } from '#web/text/en-sheet.ts'
 import { text } from '#web/text/en.ts'
+import { whatIf } from '#web/text/en-what-if.ts'
 import { announce } from './announcer.tsx'
 import { focusSoon } from './focus-soon.ts'
 
@@ -31,6 +32,9 @@ function Sheets() {
       </Link>
       <Link href="/swap-sheet" className="button">
         {sheet.open}
+      </Link>
+      <Link href="/what-if" className="button">
+        {whatIf.open}
       </Link>
       <Link href="/working" className="button">
         {text.app.working}

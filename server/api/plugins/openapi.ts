@@ -28,6 +28,7 @@ export const SUMMARIES: Readonly<Record<string, string>> = {
   'GET /api/learn/lessons': 'Which lessons are there?',
   'GET /api/learn/lessons/:id': 'One lesson: text, cautions, sources, live example',
   'POST /api/learn/items': 'Questions to practise on, made of the graph',
+  'POST /api/learn/what-if': 'What does a change do to a recipe? With choices for one who guesses first',
   'POST /api/learn/answers': 'Was this choice right, and why?',
   'GET /api/calculate': 'Which textbook calculations are there, and what do they ask?',
   'POST /api/swap-sheet': 'For every line of a formula: its role, its stand-ins, whether it can be left out',

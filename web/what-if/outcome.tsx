@@ -1,0 +1,73 @@
+import { useEffect, useRef } from 'react'
+import type { WhatIfReply } from '#web/client/use-what-if.ts'
+import { Findings } from '#web/parts/findings.tsx'
+import { FormulaTable } from '#web/parts/formula-table.tsx'
+import type { Formula } from '#web/state/to-formula.ts'
+import { whatIf as T } from '#web/text/en-what-if.ts'
+
+type Told = keyof (typeof T)['told']
+
+function toldOf(id: string, guess: readonly string[], right: readonly string[]): Told {
+  if (guess.includes(id)) return right.includes(id) ? 'hit' : 'false'
+  return right.includes(id) ? 'missed' : 'quiet'
+}
+
+function verdictOf(told: readonly Told[]): string {
+  const isRight = !told.includes('missed') && !told.includes('false')
+  if (isRight) return T.right
+  return told.includes('hit') ? T.partly : T.wrong
+}
+
+/** Ids of lines that are not the same in the recipe as it was. */
+function freshIn(after: Formula, before: Formula): string[] {
+  const old = new Set(before.lines.map(({ ingredient, share_percent }) => `${ingredient} ${share_percent}`))
+  return after.lines
+    .filter(({ ingredient, share_percent, fills }) => !fills && !old.has(`${ingredient} ${share_percent}`))
+    .map(({ ingredient }) => ingredient)
+}
+
+interface Props {
+  before: Formula
+  reply: WhatIfReply
+  guess: readonly string[]
+  labelOf: (id: string) => string
+  onAgain: () => void
+}
+
+/** What was expected beside what the check says. */
+export function Outcome({ before, reply, guess, labelOf, onAgain }: Props) {
+  const again = useRef<HTMLButtonElement>(null)
+  useEffect(() => again.current?.focus(), [])
+  const rows = reply.choices.map((choice) => ({ ...choice, told: toldOf(choice.id, guess, reply.right) }))
+  return (
+    <section className="card what-if-outcome">
+      <div role="status">
+        <p>
+          <strong>{verdictOf(rows.map(({ told }) => told))}</strong>
+        </p>
+        <ul>
+          {rows
+            .filter(({ told }) => told !== 'quiet')
+            .map(({ id, text, told }) => (
+              <li key={id} data-told={told}>
+                {text}: {T.told[told]}
+              </li>
+            ))}
+        </ul>
+      </div>
+      <button type="button" className="main" ref={again} onClick={onAgain}>
+        {T.again}
+      </button>
+      <h2>{T.news}</h2>
+      {reply.news.length === 0 ? <p>{T.noNews}</p> : <Findings findings={reply.news} />}
+      {reply.gone.length > 0 && (
+        <>
+          <h2>{T.gone}</h2>
+          <Findings findings={reply.gone} />
+        </>
+      )}
+      <h2>{T.after}</h2>
+      <FormulaTable formula={reply.after} fresh={freshIn(reply.after, before)} labelOf={labelOf} />
+    </section>
+  )
+}
