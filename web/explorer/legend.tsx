@@ -5,7 +5,7 @@ const T = explorer.legend
 const KINDS = ['ingredient', 'role', 'class', 'limit'] as const
 
 /** What form and ring of a mark say. */
-export function Legend({ isAsked, isWay }: { isAsked: boolean; isWay: boolean }) {
+export function Legend({ isAsked, isWay, hasMore }: { isAsked: boolean; isWay: boolean; hasMore: boolean }) {
   return (
     <ul className="explorer-legend" aria-label={T.title}>
       {KINDS.map((kind) => (
@@ -28,9 +28,11 @@ export function Legend({ isAsked, isWay }: { isAsked: boolean; isWay: boolean })
           <span className="explorer-way-line" aria-hidden="true" /> {T.way}
         </li>
       )}
-      <li>
-        <Mark kind="more" /> {T.more}
-      </li>
+      {hasMore && (
+        <li>
+          <Mark kind="more" /> {T.more}
+        </li>
+      )}
     </ul>
   )
 }

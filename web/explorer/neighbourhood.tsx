@@ -8,7 +8,7 @@ import { Legend } from './legend.tsx'
 import { sceneOfTree } from './scene-of-tree.ts'
 import type { ExplorerState } from './state.ts'
 import { statementsOf } from './statements.ts'
-import { nodesIn } from './tree.ts'
+import { groupsIn, nodesIn } from './tree.ts'
 import type { NodeItem } from './tree.ts'
 import { TreeOutline } from './tree-outline.tsx'
 import { TreeTable } from './tree-table.tsx'
@@ -53,6 +53,7 @@ export function Neighbourhood({ state, root, chosen, onChoose, onAct, onMiddle }
   const asked = { ph, heat_c }
   const all = nodesIn(root)
   const item = all.find(({ key }) => key === chosen) ?? all.find(({ node }) => chosen?.endsWith(`>${node.id}`))
+  const hasMore = groupsIn(root).some(({ more }) => more > 0)
   const views = {
     drawing: <Drawn root={root} asked={asked} chosen={chosen} onChoose={onChoose} onAct={onAct} />,
     table: <TreeTable root={root} asked={asked} onAct={onAct} />,
@@ -62,7 +63,9 @@ export function Neighbourhood({ state, root, chosen, onChoose, onAct, onMiddle }
   return (
     <div className="explorer-body" data-view={view}>
       <div className="card explorer-main">
-        {view !== 'table' && <Legend isAsked={ph !== null || heat_c !== null} isWay={way.length > 0} />}
+        {view !== 'table' && (
+          <Legend isAsked={ph !== null || heat_c !== null} isWay={way.length > 0} hasMore={hasMore} />
+        )}
         {views[view]}
       </div>
       {view !== 'table' && (

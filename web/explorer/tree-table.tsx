@@ -92,7 +92,18 @@ export function TreeTable({ root, asked, onAct }: Props) {
   const rows = joinedIn(root)
   if (rows.length === 0) return <p>{T.empty}</p>
   const isAsked = asked.ph !== null || asked.heat_c !== null
-  const { held, ...plain } = T.heads
+  const { held, to, ...plain } = T.heads
+  const heads: [string, string][] = [
+    ['from', plain.from],
+    ['relation', plain.relation],
+    ['name', to],
+    ['kind', plain.kind],
+    ['windows', plain.windows],
+    ...(isAsked ? [['held', held] as [string, string]] : []),
+    ['says', T.says],
+    ['seen', T.seen],
+    ['do', T.action],
+  ]
   return (
     <>
       <div className="scroll" tabIndex={0} role="region" aria-label={T.caption}>
@@ -100,8 +111,8 @@ export function TreeTable({ root, asked, onAct }: Props) {
           <caption className="hidden">{T.caption}</caption>
           <thead>
             <tr>
-              {[...Object.values(plain), ...(isAsked ? [held] : []), T.says, T.seen, T.action].map((head) => (
-                <th key={head} scope="col">
+              {heads.map(([col, head]) => (
+                <th key={col} scope="col" data-col={col}>
                   {head}
                 </th>
               ))}

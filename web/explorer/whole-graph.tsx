@@ -86,7 +86,7 @@ export function Whole(props: Props) {
         <Controls {...props} words={words} onWords={setWords} />
         {view === 'drawing' && (
           <div ref={box}>
-            <Legend isAsked={ph !== null || heat_c !== null} isWay={false} />
+            <Legend isAsked={ph !== null || heat_c !== null} isWay={false} hasMore={false} />
             <Suspense fallback={<Loading>{explorer.loadingDrawing}</Loading>}>
               <DrawingView scene={scene} chosen={chosen} onChoose={onChoose} onAct={onMiddle} />
             </Suspense>

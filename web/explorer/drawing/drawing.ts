@@ -3,7 +3,7 @@ import { EdgeLineProgram, EdgeRectangleProgram } from 'sigma/rendering'
 import type { CameraState } from 'sigma/types'
 import { LONGEST_LABEL } from '#web/explorer/scene-of-tree.ts'
 import type { Scene } from '#web/explorer/scene.ts'
-import { frameOf, startOf } from './frame.ts'
+import { frameOf, shiftInto, startOf } from './frame.ts'
 import { graphOfScene } from './graph-of-scene.ts'
 import { Labels } from './labels.ts'
 import { markProgram } from './mark-program.ts'
@@ -11,6 +11,8 @@ import { readPalette } from './palette.ts'
 
 /** Radius within which a pointer finds a mark [px]: 24 px across for a finger, less where marks stand close. */
 const LEAST_PX = { tree: 12, whole: 5 }
+/** Room for labels at the edge of the drawing [px]. */
+const EDGE_PX = { x: 200, y: 24 }
 const ZOOM = 1.5
 const MOVE_MS = 250
 /** From here on edges are left out while the drawing moves. */
@@ -95,14 +97,15 @@ export class Drawing {
   }
 
   private nearChosen(key: string): boolean {
-    return this.chosen === null || this.chosen === key || this.sigma.getGraph().areNeighbors(this.chosen, key)
+    return this.chosen !== null && this.sigma.getGraph().areNeighbors(this.chosen, key)
   }
 
   private reduceNode(key: string, data: Record<string, unknown>) {
     if (key === this.chosen) return { ...data, highlighted: true, forceLabel: true, zIndex: 2 }
-    if (this.scene.isTrueSize || this.nearChosen(key)) return data
-    const faded = this.palette.faded(String(data['color']))
-    return { ...data, color: faded, line: faded, label: '' }
+    if (this.scene.isTrueSize || this.chosen === null) return data
+    if (this.nearChosen(key)) return { ...data, forceLabel: true, mayHide: true, zIndex: 1 }
+    const [color, line] = [data['color'], data['line']].map((one) => this.palette.faded(String(one)))
+    return { ...data, color, line, label: '' }
   }
 
   /** In the whole graph only what joins the chosen one is drawn while one is chosen. */
@@ -135,14 +138,39 @@ export class Drawing {
     if (this.chosen !== null) this.bringIn(this.chosen)
   }
 
-  /** Moves the drawing only when the mark is not well inside. */
+  /** Moves the drawing no farther than it must for the mark and what hangs on it to be seen; the mark itself stays inside. */
   private bringIn(key: string): void {
     const data = this.sigma.getNodeDisplayData(key)
     if (!data) return
-    const { x, y } = this.sigma.framedGraphToViewport(data)
+    const graph = this.sigma.getGraph()
+    const below = this.scene.isTrueSize
+      ? graph.neighbors(key).flatMap((words) => [words, ...graph.neighbors(words)])
+      : []
+    const at = (node: string) => this.sigma.framedGraphToViewport(this.sigma.getNodeDisplayData(node) ?? data)
+    const [own, ...others] = [key, ...(this.isOpened(key) ? below : [])].map(at)
+    if (!own) return
     const { width, height } = this.size()
-    const isIn = x > width * 0.06 && x < width * 0.94 && y > 20 && y < height - 20
-    if (!isIn) this.move({ x: data.x, y: data.y })
+    const shift = {
+      x: shiftInto(
+        own.x,
+        others.map(({ x }) => x),
+        { from: EDGE_PX.x, to: width - EDGE_PX.x },
+      ),
+      y: shiftInto(
+        own.y,
+        others.map(({ y }) => y),
+        { from: EDGE_PX.y, to: height - EDGE_PX.y },
+      ),
+    }
+    if (shift.x === 0 && shift.y === 0) return
+    const { x, y } = this.sigma.getCamera().getState()
+    const [here, there] = [{ x: 0, y: 0 }, shift].map((point) => this.sigma.viewportToFramedGraph(point))
+    if (here && there) this.move({ x: x + there.x - here.x, y: y + there.y - here.y })
+  }
+
+  private isOpened(key: string): boolean {
+    const [first] = this.scene.nodes
+    return first?.key !== key && (this.scene.nodes.find((node) => node.key === key)?.isOpen ?? false)
   }
 
   zoom(isNearer: boolean): void {

@@ -75,3 +75,14 @@ export function startOf(scene: Scene, size: Size, longest: number, isAll = false
   const unit = Math.max(width, height) / ratio
   return { x: 0.5 + centre.x / unit, y: 0.5 + centre.y / unit, ratio }
 }
+
+/**
+ * How far a view has to go [px] to take in the points, without losing the one that counts; 0 where all are in it. Where
+ * there is not enough room the one that counts comes to the edge.
+ */
+export function shiftInto(own: number, others: readonly number[], { from, to }: { from: number; to: number }): number {
+  if (from >= to) return own - (from + to) / 2
+  const [low, high] = [Math.min(own, ...others), Math.max(own, ...others)]
+  const wanted = high > to ? high - to : low < from ? low - from : 0
+  return Math.min(Math.max(wanted, own - to), own - from)
+}

@@ -6,11 +6,17 @@ import type { Palette } from './palette.ts'
 const formOf = ({ shape, holding }: SceneNode): number =>
   FORMS[shape] + (holding === 'unknown' ? DASHED : holding === 'fails' ? STRUCK : 0)
 
+/** A mark smaller than this is all ring where it has one of another colour [px]. */
+const RING_FROM_PX = 5
+
 /** Colours of fill and ring: words are hollow, things are filled; what is not known is hollow too. */
-function coloursOf({ shape, holding, isOnWay }: SceneNode, { node, ware, ink, faded }: Palette) {
+function coloursOf({ shape, holding, isOnWay, size }: SceneNode, { node, ware, ink, faded }: Palette) {
   const own = node[shape] ?? ink
   const isHollow = holding === 'unknown' || shape !== 'ingredient'
-  const [color, line] = [isHollow ? ware : own, isOnWay || (shape === 'ingredient' && !isHollow) ? ink : own]
+  const [color, line] = [
+    isHollow ? ware : own,
+    isOnWay || (shape === 'ingredient' && !isHollow && size >= RING_FROM_PX) ? ink : own,
+  ]
   if (holding === 'fails') return { color: faded(color), line: faded(line) }
   return { color, line }
 }
@@ -36,6 +42,7 @@ export function graphOfScene({ nodes, edges, isTrueSize }: Scene, palette: Palet
     graph.mergeNode(key, {
       ...{ x, y: -y, size, label, shape, side, holding, isOnWay, form, forceLabel },
       isFirst: isTrueSize && size > FIRST_FROM_PX,
+      mayTurn: !isTrueSize,
       ...colours,
       type: 'mark',
     })
@@ -43,7 +50,8 @@ export function graphOfScene({ nodes, edges, isTrueSize }: Scene, palette: Palet
   for (const edge of edges) {
     if (!graph.hasNode(edge.from) || !graph.hasNode(edge.to)) continue
     const own = palette.relation(edge.relation, isTrueSize ? 'tree' : 'whole')
-    const color = edge.isOnWay ? palette.ink : edge.holding === 'fails' ? palette.faded(own) : own
+    const isFaint = edge.holding === 'fails' || edge.isAgain
+    const color = edge.isOnWay ? palette.ink : isFaint ? palette.faded(own) : own
     const type = isTrueSize ? 'bar' : 'line'
     graph.mergeEdgeWithKey(edge.key, edge.from, edge.to, { color, size: widthOf(edge, !isTrueSize), type })
   }

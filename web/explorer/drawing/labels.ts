@@ -18,7 +18,13 @@ const GAP_PX = 5
 const PAD_PX = 2
 
 type Data = Parameters<NodeLabelDrawingFunction>[1] &
-  Partial<Pick<SceneNode, 'shape' | 'side' | 'holding' | 'isOnWay'>> & { isFirst?: boolean }
+  Partial<Pick<SceneNode, 'shape' | 'side' | 'holding' | 'isOnWay'>> & {
+    isFirst?: boolean
+    /** the label may stand on the other side where there is no room */
+    mayTurn?: boolean
+    /** asked for, but not at the cost of another label */
+    mayHide?: boolean
+  }
 
 const fontOf = ({ shape, isFirst, isOnWay }: Data): string => {
   if (shape === 'words') return `italic ${isOnWay ? 600 : 400} ${SIZE_PX - 0.5}px ${FAMILY}`
@@ -63,8 +69,11 @@ export class Labels {
   readonly draw: NodeLabelDrawingFunction = (context, data: Data) => {
     const words = wordsOf(data)
     if (words === '') return
-    const box = boxOf(data, this.widthOf(context, words, fontOf(data)))
-    const isForced = data['forceLabel'] === true
+    const width = this.widthOf(context, words, fontOf(data))
+    const first = boxOf(data, width)
+    const isOut = data.mayTurn === true && first.right > context.canvas.clientWidth
+    const box = isOut ? boxOf({ ...data, side: 'left' }, width) : first
+    const isForced = data['forceLabel'] === true && data.mayHide !== true
     if (!isForced && this.boxes.some((other) => overlaps(box, other))) return
     this.boxes.push(box)
     this.write(context, data, words, box)
