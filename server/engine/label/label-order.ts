@@ -1,9 +1,9 @@
+import { isDeclared } from '#engine/checks/allergen-sums.ts'
+import type { AllergenSum } from '#engine/checks/allergen-sums.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Position, ShareRange } from '#engine/model/label.ts'
 import { roundTo, short } from '#engine/units/round.ts'
-import { isDeclared } from './label-allergens.ts'
-import type { AllergenSum } from './label-allergens.ts'
 import { euName, titleCase, usName } from './label-names.ts'
 import type { Part } from './label-parts.ts'
 

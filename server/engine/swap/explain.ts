@@ -1,8 +1,10 @@
+import { declaredNames } from '#engine/checks/allergen-sums.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import type { Dose } from '#engine/dose/dose.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
 import type { Change, Evidence } from '#engine/model/swap.ts'
+import { readableName } from '#engine/units/readable-name.ts'
 import { short } from '#engine/units/round.ts'
 import type { Candidate } from './candidates.ts'
 import type { Job } from './job.ts'
@@ -76,7 +78,8 @@ export function doseChange(job: Job, candidate: Candidate, dose: Dose, after_per
   }
 }
 
-const ALLERGEN_WORDS: Record<string, string> = {
+/** Where an ingredient comes from, as people with allergies ask; no list of the law. */
+const ORIGIN_WORDS: Record<string, string> = {
   'tree-nut': 'tree nut',
   peanut: 'peanut',
   soya: 'soya',
@@ -88,20 +91,38 @@ const ALLERGEN_WORDS: Record<string, string> = {
   'animal-derived': 'animal source',
 }
 
+/** The recipe as it was and, where there is one, as it becomes. */
+interface Sides {
+  before: FormulaContext
+  after?: FormulaContext
+}
+
+/** Fragrance allergens that the law has on the label after the swap and not before, and the other way round. */
+function allergensMoved({ before, after }: Sides): string[] {
+  if (!after) return []
+  const [was, is] = [declaredNames(before), declaredNames(after)]
+  const fresh = is.filter((name) => !was.includes(name)).map(readableName)
+  const gone = was.filter((name) => !is.includes(name)).map(readableName)
+  return [
+    ...(fresh.length > 0 ? [`Allergens to declare now: ${listed(fresh)}`] : []),
+    ...(gone.length > 0 ? [`No longer to declare: ${listed(gone)}`] : []),
+  ]
+}
+
 /** What a person will notice or has to write on the label. */
-export function feelAndLabelChanges(job: Job, { stand }: Candidate, context: FormulaContext): Change[] {
-  const { classes } = context.world.knowledge
+export function feelAndLabelChanges(job: Job, { stand }: Candidate, sides: Sides): Change[] {
+  const { classes } = sides.before.world.knowledge
   const fresh = [...stand.classes].filter((id) => !job.missing.classes.has(id))
   const gone = [...job.missing.classes].filter((id) => !stand.classes.has(id))
   const inGroups = (ids: readonly string[], groups: readonly string[]) =>
     ids.filter((id) => groups.includes(classes.get(id)?.group ?? ''))
-  const allergens = fresh.flatMap((id) => ALLERGEN_WORDS[id] ?? [])
-  const changes: Change[] = [
-    {
-      kind: 'label',
-      text: `The ingredient list changes: ${nameOf(stand)} in place of ${nameOf(job.missing)}${allergens.length > 0 ? `. New allergen to name: ${listed(allergens)}` : ''}`,
-    },
+  const origins = fresh.flatMap((id) => ORIGIN_WORDS[id] ?? [])
+  const label = [
+    `The ingredient list changes: ${nameOf(stand)} in place of ${nameOf(job.missing)}`,
+    ...allergensMoved(sides),
+    ...(origins.length > 0 ? [`Comes from ${listed(origins)}: ask about allergies`] : []),
   ]
+  const changes: Change[] = [{ kind: 'label', text: label.join('. ') }]
   const feel = inGroups(fresh, ['spreading', 'texture', 'cleansing', 'powder-feel', 'odour', 'shade'])
   const feelGone = inGroups(gone, ['spreading', 'texture', 'cleansing', 'powder-feel', 'odour', 'shade'])
   if (feel.length > 0) {

@@ -30,7 +30,7 @@ export function jointSwapOf({ options, trial, rank }: Combination, before: Befor
       ...trial.repairs,
       ...options.flatMap(({ job, candidate }) => [
         ...orderChanges(candidate, trial.after, before.context, job),
-        ...feelAndLabelChanges(job, candidate, before.context),
+        ...feelAndLabelChanges(job, candidate, { before: before.context, after: trial.after }),
       ]),
     ],
     formula: asked.form ? { ...formula, form: asked.form } : formula,

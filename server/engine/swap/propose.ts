@@ -36,7 +36,7 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
       doseChange(job, candidate, dose, dose.share_percent),
       ...trial.repairs,
       ...orderChanges(candidate, trial.after, before.context, job),
-      ...feelAndLabelChanges(job, candidate, before.context),
+      ...feelAndLabelChanges(job, candidate, { before: before.context, after: trial.after }),
     ],
     formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
     findings: trial.findings(),

@@ -57,7 +57,7 @@ function swapOf(job: Job, candidate: Candidate, context: ReturnType<typeof build
     why: whyText(job, candidate, context),
     changes: [
       { kind: 'dose', text: dose.how, ingredient: candidate.stand.id },
-      ...feelAndLabelChanges(job, candidate, context),
+      ...feelAndLabelChanges(job, candidate, { before: context }),
     ],
     findings: [],
     toCheck: TO_CHECK,
