@@ -31,6 +31,7 @@ const LessonPage = lazy(() => import('./pages/lesson-page.tsx').then((page) => (
 const SwapSheetPage = lazy(() =>
   import('./pages/swap-sheet-page.tsx').then((page) => ({ default: page.SwapSheetPage })),
 )
+const TeachPage = lazy(() => import('./pages/teach-page.tsx').then((page) => ({ default: page.TeachPage })))
 const WhatIfPage = lazy(() => import('./pages/what-if-page.tsx').then((page) => ({ default: page.WhatIfPage })))
 const WorkingPage = lazy(() => import('./pages/working-page.tsx').then((page) => ({ default: page.WorkingPage })))
 const OilsPage = lazy(() => import('./pages/compare-oils-page.tsx').then((page) => ({ default: page.CompareOilsPage })))
@@ -57,6 +58,7 @@ export function App() {
             <Route path="/calculations" component={CalculationsPage} />
             <Route path="/calculation/:name">{({ name }) => <CalculationPage key={name} name={name} />}</Route>
             <Route path="/learn" component={LearnPage} />
+            <Route path="/teach" component={TeachPage} />
             <Route path="/lesson/:id">{({ id }) => <LessonPage key={id} id={id} />}</Route>
             <Route path="/what-if" component={WhatIfPage} />
             <Route path="/working" component={WorkingPage} />

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { useSearchParams } from 'wouter'
+import { Link, useSearchParams } from 'wouter'
 import { useLearnItems } from '#web/client/use-learn.ts'
 import type { LearnItem, LearnKind } from '#web/client/use-learn.ts'
 import { useLearnProgress } from '#web/client/use-learn-progress.ts'
@@ -12,6 +12,7 @@ import { LearnSet } from '#web/parts/learn-set.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { dueOf } from '#web/state/review.ts'
 import { learn as T } from '#web/text/en-learn.ts'
+import { teach } from '#web/text/en-teach.ts'
 import '#web/styles/learn.css'
 
 const SEEDS = 2 ** 32 - 1
@@ -69,6 +70,9 @@ export function LearnPage() {
       )}
       {round === null && <LearnReview store={store} onStart={() => setRound(dueOf(store.progress, new Date()).now)} />}
       {isAsked && <LessonList />}
+      <p>
+        <Link href="/teach">{teach.link}</Link>
+      </p>
     </div>
   )
 }

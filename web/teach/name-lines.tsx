@@ -1,0 +1,15 @@
+import { teach as T } from '#web/text/en-teach.ts'
+
+/** Lines for name and date, to be written on. */
+export function NameLines() {
+  return (
+    <p className="teach-lines">
+      <span>
+        {T.name} <span className="write" />
+      </span>
+      <span>
+        {T.date} <span className="write" />
+      </span>
+    </p>
+  )
+}
