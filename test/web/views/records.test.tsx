@@ -66,6 +66,16 @@ describe('the page of an ingredient', () => {
     expect(rows[0]?.id).toBe('ph_stability/0')
     expect(screen.getAllByText('Sources disagree')).toHaveLength(2)
   })
+  test('a dispute shows every value, which one counts and why; a figure opens where it comes from', async () => {
+    fakeApi(answers)
+    show('/ingredient/glycerin')
+    const dispute = (await screen.findByRole('region', { name: 'Where sources disagree' })).textContent
+    for (const part of ['3 to 9', '3 to 8', 'this one counts here', 'Put first in the record.', 'ECO:0000304'])
+      expect(dispute).toContain(part)
+    const level = screen.getByText(/1 to 20 %, often 4 %/).closest('details')
+    for (const part of ['S-1', 'A handbook', 'table 2', 'seen quoted', '2026-11-25', 'ECO:0000304'])
+      expect(level?.textContent).toContain(part)
+  })
   test('shows cautions, neighbours by relation and stand-ins in general', async () => {
     fakeApi(answers)
     show('/ingredient/glycerin')
