@@ -19,7 +19,7 @@ const FIRST_VIEW_MS = 1500
 const NEXT_PAINT_MS = 100
 const SLOWED = 4
 const ROUNDS = 9
-const WORK_ROUNDS = 5
+const WORK_ROUNDS = 3
 const STEP_MS = 120_000
 
 /**
@@ -59,7 +59,7 @@ async function firstView(browser: Browser, address: string, slowed: number) {
   })
   await page.addInitScript(WATCH)
   await page.goto(`${address}/`)
-  const handle = await page.waitForFunction('window.firstView')
+  const handle = await page.waitForFunction(() => (window as { firstView?: number }).firstView)
   const view_ms = Number(await handle.jsonValue())
   const work_ms = await worked_ms()
   const bodies = await Promise.all(scripts)
@@ -131,7 +131,7 @@ async function nextPaints(browser: Browser, address: string): Promise<Section> {
         rounds.flatMap(({ delays_ms }) => delays_ms),
         0.5,
       ),
-      'main thread a round, ms': Math.round(Math.min(...rounds.map(({ work_ms }) => work_ms))),
+      'worst by processor time, ms': Math.round(Math.min(...rounds.map(({ worked_ms }) => Math.max(...worked_ms)))),
       [`worst of each of ${WORK_ROUNDS} rounds, ms`]: worsts.join(' '),
     })
   }
