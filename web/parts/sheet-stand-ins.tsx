@@ -1,17 +1,12 @@
 import type { SheetLine } from '#web/client/use-swap-sheet.ts'
 import { plainLabel } from '#web/client/use-labels.ts'
-import { costText } from '#web/format/mass.ts'
+import { costNote } from '#web/format/cost-note.ts'
+import type { Money } from '#web/format/cost-note.ts'
 import { shareText } from '#web/format/number.ts'
 import { commonNotes, doseOf, isDangerous, ownNotes } from '#web/state/sheet-notes.ts'
-import { costChange, sharesOf } from '#web/state/swap-cost.ts'
-import type { Prices } from '#web/state/swap-cost.ts'
+import { sharesOf } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { sheet as T } from '#web/text/en-sheet.ts'
-
-export interface Money {
-  prices: Prices
-  currency: string
-}
 
 interface Props {
   line: SheetLine
@@ -21,20 +16,6 @@ interface Props {
 }
 
 type StandIn = SheetLine['standIns'][number]
-
-/** What a swap adds to a kilogram of the product, once any price is known. */
-export function costNote(
-  before: Formula,
-  after: Formula,
-  { labelOf, money }: Pick<Props, 'labelOf' | 'money'>,
-): string {
-  if (Object.keys(money.prices).length === 0) return ''
-  const cost = costChange(before, after, money.prices)
-  if ('lacking' in cost) return T.prices.lacking(cost.lacking.map(labelOf).join(', '))
-  const amount = costText(Math.abs(cost.change_per_kg), money.currency)
-  if (Number.parseFloat(amount) === 0) return T.prices.same
-  return cost.change_per_kg > 0 ? T.prices.dearer(amount) : T.prices.cheaper(amount)
-}
 
 /** Where a stand-in is in the recipe already, its dose is not all there will be of it. */
 function inAll({ changes, lines }: StandIn, { formula, labelOf }: Props): string[] {
@@ -51,7 +32,7 @@ function One({ standIn, common, ...props }: Props & { standIn: StandIn; common: 
     ...inAll(standIn, props),
     ...ownNotes(standIn, common),
     ...(open.length > 0 ? [T.openJobs(open.map((role) => plainLabel(role).toLowerCase()).join(', '))] : []),
-    standIn.formula ? costNote(formula, standIn.formula, props) : '',
+    standIn.formula ? costNote({ before: formula, after: standIn.formula, labelOf, money: props.money }) : '',
   ].filter((note) => note !== '')
   return (
     <li>

@@ -1,11 +1,11 @@
 import { Link } from 'wouter'
 import type { SheetRow } from '#web/client/use-swap-sheet.ts'
+import type { Money } from '#web/format/cost-note.ts'
 import { upTo } from '#web/format/number.ts'
 import { sharesOf } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { sheet as T } from '#web/text/en-sheet.ts'
 import { SheetStandIns } from './sheet-stand-ins.tsx'
-import type { Money } from './sheet-stand-ins.tsx'
 
 interface Props {
   rows: readonly SheetRow[]

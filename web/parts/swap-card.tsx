@@ -7,6 +7,7 @@ import { Companions } from './companions.tsx'
 import { Findings } from './findings.tsx'
 import { isPlain, SwapChanges } from './swap-changes.tsx'
 import { SwapCompare } from './swap-compare.tsx'
+import { SwapCost } from './swap-cost.tsx'
 import { SwapDetail } from './swap-detail.tsx'
 import { keyOf } from './use-order-remark.ts'
 
@@ -75,6 +76,7 @@ export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse, weights
         </button>
       )}
       <SwapChanges changes={swap.changes.filter((change) => !isPlain(change))} title={text.swaps.changes} />
+      {before && formula && <SwapCost now={before.formula} then={formula} labelOf={labelOf} />}
       <Companions companions={companions} labelOf={labelOf} {...(onUse && { onUse: useWith })} />
       {swap.formula && <NewFindings swap={swap} before={before} />}
       <SwapDetail swap={swap} labelOf={labelOf} {...(weights && { weights })} {...(onWeight && { onWeight })} />

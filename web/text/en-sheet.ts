@@ -31,8 +31,8 @@ export const sheet = {
   prices: {
     title: 'Prices, to see what a swap costs',
     hint: 'Price of one kilogram as you buy it. Kept in this browser, the same as on the batch sheet.',
+    cost: 'Cost',
     currency: 'Currency',
-    of: (name: string) => `Price of one kilogram of ${name}`,
     dearer: (amount: string) => `${amount} dearer per kg`,
     cheaper: (amount: string) => `${amount} cheaper per kg`,
     same: 'costs the same',
