@@ -53,6 +53,9 @@ export function Frame({ children }: { children: ReactNode }) {
       </main>
       <footer className="foot">
         <p>{text.app.footer}</p>
+        <p>
+          <Link href="/sources">{text.app.sources}</Link>
+        </p>
         <KeptLine />
       </footer>
     </>

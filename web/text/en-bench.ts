@@ -16,6 +16,7 @@ export const bench = {
     learn: 'Learn',
     loading: 'Fetching the page…',
     working: 'How it works',
+    sources: 'The sources of all statements',
     footer:
       'What this page does not claim: it is no safety assessment and no legal advice. It compares your recipe with sourced facts and usual practice. Whether a product keeps can only be told by a challenge test of that product.',
     notFound: 'There is no such page',
