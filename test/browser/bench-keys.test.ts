@@ -5,7 +5,7 @@ import { ANSWER, choice, missingButton, RECIPE, recipeOf, sumOf, untilChecked, u
 import { openPage, startApp } from './start-app.ts'
 import type { Started } from './start-app.ts'
 
-const SLOW_MS = 240_000 // the start reads all data and may build the page first
+const SLOW_MS = 480_000 // the start reads all data and builds the page first; a busy machine takes minutes for all keys
 const POLL = { timeout: 30_000 }
 const MOST_TABS = 260
 
@@ -41,13 +41,17 @@ async function faultsOf(page: Page, rules?: string[]): Promise<string[]> {
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))
 }
 
-/** No violation of any weight in the light, no lack of contrast in the dark, no sideways scroll. */
+/** No violation of any weight, no sideways scroll. */
 async function expectNoFault(page: Page): Promise<void> {
-  await page.emulateMedia({ colorScheme: 'light' })
   expect(await faultsOf(page)).toEqual([])
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0)
+}
+
+/** The dark differs in colour only. */
+async function expectContrastInTheDark(page: Page): Promise<void> {
   await page.emulateMedia({ colorScheme: 'dark' })
   expect(await faultsOf(page, ['color-contrast'])).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0)
+  await page.emulateMedia({ colorScheme: 'light' })
 }
 
 /** Words of the announcements, as they stand now. */
@@ -88,6 +92,7 @@ test.each([1280, 390])(
     await page.keyboard.press('Enter')
     await page.locator('.swap .detail').first().waitFor()
     await expectNoFault(page)
+    await expectContrastInTheDark(page)
     await tabTo(page, /^Use (?!this)/, 'Shift+Tab')
     await page.keyboard.press('Enter')
     await expect.poll(() => missingButton(page).count(), POLL).toBe(0)
@@ -108,6 +113,7 @@ test.each([1280, 390])(
     await page.locator('.compared [data-change=added]').first().waitFor()
     expect(await page.locator('.compared [data-change=removed]').count()).toBe(1)
     await expectNoFault(page)
+    await expectContrastInTheDark(page)
     await tabTo(page, /^To the bench/)
     await page.keyboard.press('Enter')
     await untilChecked(page)
@@ -233,7 +239,6 @@ test(
     await page.getByRole('button', { name: 'Put it back' }).click()
     await page.getByRole('button', { name: 'Open Second try' }).waitFor()
     await page.goto(`${app.address}/${hash}`)
-    await page.reload() // an address that differs in its fragment only does not load anew by itself
     await page.getByText('This recipe came with the link').waitFor({ state: 'attached' })
     await page.goto(`${app.address}/recipes`)
     await page.getByRole('button', { name: 'Open Hands, my way' }).first().waitFor()
