@@ -1,5 +1,5 @@
 /**
- * How quick the page is, in a real browser on this machine: `npm run bench:page`. Ends with 1 when a target is missed.
+ * How quick the page is, in a real browser on this machine: `npm run bench:page [-- first | paint | kept]`. Ends with 1 when a target is missed.
  * The machine is part of the figure; a busy one is slower, so medians are taken and the load is printed with them.
  */
 import { rmSync } from 'node:fs'
@@ -182,7 +182,9 @@ await server.start()
 const browser = await launch()
 try {
   let missed = false
-  for (const measure of [firstViews, nextPaints, keptSize]) {
+  const asked = process.argv.slice(2)
+  for (const [name, measure] of Object.entries({ first: firstViews, paint: nextPaints, kept: keptSize })) {
+    if (asked.length > 0 && !asked.includes(name)) continue
     const section = await measure(browser, server.address())
     missed ||= section.targets.some(({ reached }) => !reached)
     console.log(`${sectionText(section)}\n`)
