@@ -40,7 +40,7 @@ async function paperOf(page: Page, name: string): Promise<[number, number]> {
     [],
     ['rgb(0, 0, 0)', 'rgb(255, 255, 255)'],
   ])
-  await page.emulateMedia({ media: 'screen', colorScheme: 'light' })
+  await page.emulateMedia({ media: null, colorScheme: 'light' }) // `screen` would print the screen
   await page.setViewportSize(size)
   return [pagesOf(a4), pagesOf(letter)]
 }
@@ -82,6 +82,7 @@ test.each([1280, 390])(
   async (width) => {
     const { page, faults } = await openPage(app, width)
     await makeClass(page)
+    await page.getByText('Choose roles').click()
     await page.getByLabel('Preservative', { exact: true }).check()
     await expectNoFault(page, `class-${width}`)
     await page.getByLabel('Preservative', { exact: true }).uncheck()
@@ -149,7 +150,7 @@ test.each([1280, 390])(
     await page.getByText('The key is worked out for all 10 lines.').waitFor({ timeout: 90_000 })
     await expectNoFault(page, `handout-${width}`)
     expect(await paperOf(page, `handout-${width}`)).toEqual([2, 2])
-    await page.getByLabel('Recipe', { exact: true }).selectOption({ index: 1 })
+    await page.getByRole('combobox', { name: 'Recipe' }).selectOption({ index: 1 })
     await page.getByText('The key is worked out for all 5 lines.').waitFor({ timeout: 90_000 })
     expect(await page.locator('.teach-cautions', { hasText: /Sodium hydroxide burns skin and eyes/ }).count()).toBe(2)
     expect(await paperOf(page, `handout-lye-${width}`)).toEqual([2, 2])

@@ -29,7 +29,7 @@ export function ClassRecipes({ of, change }: { of: TeachClass; change: ClassStor
       <h2 id="class-recipes">{T.recipes}</h2>
       <p className="remark">{T.recipesHint}</p>
       <Ticks
-        legend={T.recipes}
+        legend={T.tickRecipes}
         chosen={of.recipes.map(({ from }) => from)}
         choices={choices.map(({ from, label }) => [from, label] as const)}
         onChange={choose}

@@ -33,7 +33,7 @@ export function GroupTable({ title, head = columns.group, groups, labelOf, hasOp
             <tr key={one.group}>
               <th scope="row">{labelOf(one.group)}</th>
               <ShareCells tally={one} />
-              {hasOpen && <td>{one.open}</td>}
+              {hasOpen && <td data-head={columns.open}>{one.open}</td>}
             </tr>
           ))}
         </tbody>

@@ -32,13 +32,13 @@ export function QuestionTable({ questions, tallies, labelOf }: Props) {
             const tally = tallies[at] ?? { right: 0, open: 0, of: 0 }
             return (
               <tr key={at}>
-                <td>{at + 1}</td>
+                <td data-head={number}>{at + 1}</td>
                 <th scope="row">
                   {one.question} <small>{labelOf(one.group)}</small>
                 </th>
-                <td>{one.key === null ? T.notKnown : letterOf(one.key)}</td>
+                <td data-head={key}>{one.key === null ? T.notKnown : letterOf(one.key)}</td>
                 <ShareCells tally={tally} />
-                <td>{tally.open}</td>
+                <td data-head={open}>{tally.open}</td>
               </tr>
             )
           })}

@@ -21,7 +21,9 @@ function FromSheet({ of, change }: Props) {
   return (
     <>
       <div className="card screen-only">
-        <SheetSelect quizzes={of.quizzes} open={quiz.id} onOpen={setOpen} />
+        <div className="row">
+          <SheetSelect quizzes={of.quizzes} open={quiz.id} onOpen={setOpen} />
+        </div>
         <p className="remark">{T.hint}</p>
       </div>
       <SheetResults key={quiz.id} of={of} quiz={quiz} change={change} />

@@ -1,3 +1,4 @@
+import { plainLabel } from '#web/client/use-labels.ts'
 import { useRoles } from '#web/client/use-roles.ts'
 import type { RoleShort } from '#web/client/use-roles.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
@@ -37,6 +38,8 @@ function Branch({ role, all, ...props }: Props & { role: RoleShort; all: readonl
   )
 }
 
+const named = (all: readonly RoleShort[]) => (id: string) => all.find((one) => one.id === id)?.label ?? plainLabel(id)
+
 /** Roles ticked in their tree. A role stands for those below it too. */
 export function RolePicker(props: Props) {
   const reply = useRoles()
@@ -46,14 +49,20 @@ export function RolePicker(props: Props) {
       <p role="status">{T.rolesHint(props.roles.length, MOST_ROLES)}</p>
       {reply.state === 'failed' && <Failed failure={reply} />}
       {reply.state === 'loading' && <Loading>{T.rolesLoading}</Loading>}
+      {reply.state === 'ready' && props.roles.length > 0 && (
+        <p>{props.roles.map(named(reply.data.roles)).join(', ')}</p>
+      )}
       {reply.state === 'ready' && (
-        <ul className="teach-roles">
-          {reply.data.roles
-            .filter(({ broader }) => broader === undefined)
-            .map((role) => (
-              <Branch key={role.id} role={role} all={reply.data.roles} {...props} />
-            ))}
-        </ul>
+        <details>
+          <summary>{T.chooseRoles}</summary>
+          <ul className="teach-roles">
+            {reply.data.roles
+              .filter(({ broader }) => broader === undefined)
+              .map((role) => (
+                <Branch key={role.id} role={role} all={reply.data.roles} {...props} />
+              ))}
+          </ul>
+        </details>
       )}
     </section>
   )

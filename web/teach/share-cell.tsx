@@ -9,8 +9,8 @@ export function ShareCells({ tally }: { tally: Pick<Tally, 'right' | 'of'> }) {
   const share = rightShare(tally)
   return (
     <>
-      <td>{share === null ? '' : T.right(tally.right, tally.of)}</td>
-      <td>{share === null ? T.notKnown : T.share(share)}</td>
+      <td data-head={T.columns.right}>{share === null ? '' : T.right(tally.right, tally.of)}</td>
+      <td data-head={T.columns.share}>{share === null ? T.notKnown : T.share(share)}</td>
     </>
   )
 }

@@ -59,9 +59,11 @@ export const teach = {
     fileHint: 'The file holds recipes, sheets, and the names and answers of students as they stand here.',
     roles: 'Roles the class is about',
     rolesHint: (n: number, most: number) => `${n} of ${most} at most. A question sheet can ask about these only.`,
+    chooseRoles: 'Choose roles',
     rolesLoading: 'Fetching the roles…',
     below: (label: string) => `Roles below ${label}`,
     recipes: 'Recipes of the class',
+    tickRecipes: 'Tick what the class works on',
     recipesHint:
       'A ticked recipe is copied into the class as it is now; later changes on the bench leave the copy alone.',
     demo: (name: string) => `${name} (example)`,
