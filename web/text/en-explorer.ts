@@ -156,7 +156,7 @@ export const explorer = {
     ph: (words: string) => `both at pH ${words}`,
     phNever: 'at no common pH',
     heat: (words: string) => `both ${words} °C`,
-    more: (n: number) => `and ${n.toLocaleString('en')} more: the table has them all`,
+    more: (n: number) => `and ${n.toLocaleString('en')} more`,
     noEvidence: 'from the list of roles',
   },
   status: (nodes: number, relations: number) => `${count(nodes, 'thing')}, ${count(relations, 'relation')} shown.`,

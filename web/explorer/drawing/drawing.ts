@@ -16,7 +16,7 @@ const EDGE_PX = { x: 200, y: 24 }
 const ZOOM = 1.5
 const MOVE_MS = 250
 /** From here on edges are left out while the drawing moves. */
-const MANY_EDGES = 4000
+const MANY_EDGES = 400
 
 export interface Listener {
   /** a mark or its label was clicked; null: the ground */
@@ -52,6 +52,7 @@ export class Drawing {
       labelGridCellSize: isTrueSize ? 400 : 110,
       labelRenderedSizeThreshold: scene.labelsFrom_px,
       hideEdgesOnMove: edges.length > MANY_EDGES,
+      hideLabelsOnMove: !isTrueSize,
       zIndex: true,
       minCameraRatio: 0.02,
       maxCameraRatio: 8,

@@ -105,7 +105,11 @@ const { FLOAT, UNSIGNED_BYTE, TRIANGLES } = {
 const TURNS = [0, (2 * Math.PI) / 3, (4 * Math.PI) / 3]
 const UNIFORMS = ['u_sizeRatio', 'u_correctionRatio', 'u_matrix', 'u_least'] as const
 
-/** Marks in one go: disc, square, diamond, triangle, each with fill and ring. @param least_px radius that a pointer finds */
+/**
+ * Marks in one go, three corners each: a browser that draws in software takes far longer for instances of one corner set.
+ * Disc, square, diamond, triangle, each with fill and ring.
+ * @param least_px radius that a pointer finds
+ */
 export function markProgram(least_px: number): NodeProgramType {
   return class extends NodeProgram<(typeof UNIFORMS)[number]> {
     getDefinition() {
@@ -122,15 +126,15 @@ export function markProgram(least_px: number): NodeProgramType {
           { name: 'a_color', size: 4, type: UNSIGNED_BYTE, normalized: true },
           { name: 'a_line', size: 4, type: UNSIGNED_BYTE, normalized: true },
           { name: 'a_id', size: 4, type: UNSIGNED_BYTE, normalized: true },
+          { name: 'a_angle', size: 1, type: FLOAT },
         ],
-        CONSTANT_ATTRIBUTES: [{ name: 'a_angle', size: 1, type: FLOAT }],
-        CONSTANT_DATA: TURNS.map((turn) => [turn]),
       }
     }
 
     processVisibleItem(nodeIndex: number, start: number, data: MarkData) {
       const { x, y, size, form, color, line } = data
-      this.array.set([x, y, size, form, floatColor(color), floatColor(line), nodeIndex], start)
+      const own = [x, y, size, form, floatColor(color), floatColor(line), nodeIndex]
+      for (const [at, turn] of TURNS.entries()) this.array.set([...own, turn], start + at * (own.length + 1))
     }
 
     setUniforms({ correctionRatio, sizeRatio, matrix }: RenderParams, { gl, uniformLocations }: ProgramInfo) {
