@@ -56,11 +56,6 @@ export const EXCUSED: readonly Excuse[] = [
     reason: 'No HLB was found in a source and none is remembered; the rules say that it is not known.',
   },
   {
-    lint: 'role-has-lesson',
-    at: ['roles.yaml'],
-    reason: 'Lessons are being written role by role; this one goes with the last of them.',
-  },
-  {
     lint: 'form-suits-melting',
     at: record('levulinic-acid'),
     reason: 'Melts a little above room temperature and stays liquid for long once molten; sold liquid.',

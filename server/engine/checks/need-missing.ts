@@ -1,7 +1,7 @@
 import { matches } from '#engine/knowledge/selector.ts'
 import { holdsHere } from '#engine/formula/when.ts'
 import type { Check } from './check.ts'
-import { because, nameOf, sourcesOf } from './say.ts'
+import { because, nameOf, sourcesOf, withArticle } from './say.ts'
 
 /** Ways of working (wet the gum first) are told in the order of work, they are no missing ingredient. */
 const NOT_AN_INGREDIENT = 'process'
@@ -19,7 +19,7 @@ export const needMissing: Check = (context) =>
       return [
         {
           about: [line.subject.id],
-          message: `${nameOf(line.subject)} needs a ${need.need.replaceAll('-', ' ')}${need.says ? `: ${need.says}` : ''}`,
+          message: `${nameOf(line.subject)} needs ${withArticle(need.need.replaceAll('-', ' '))}${need.says ? `: ${need.says}` : ''}`,
           remedy: `Add one of: ${need.any_of.map((one) => one.replace(/^(class|role):/, '').replaceAll('-', ' ')).join(', ')}`,
           because: [because(need.says || need.need), because('none of them is in the formula')],
           sources: sourcesOf(need),

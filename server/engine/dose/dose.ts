@@ -12,6 +12,8 @@ export interface DoseQuestion {
   missingClaim: PlaysRole | undefined
   stand: Subject
   standClaim: PlaysRole | undefined
+  /** protons that one mole gives off or takes up here [mol/mol]; undefined when not known */
+  equivalentsOf: (subject: Subject) => number | undefined
   /** mass of the stand-in per mass of the missing one, from a direct statement */
   ratio?: number
 }
@@ -44,10 +46,10 @@ function byActiveMatter({ missing, stand, share_percent, strength_percent }: Dos
 }
 
 /** Equal acid or base equivalents: mass per equivalent = molar mass / equivalents / strength. */
-function byEquivalents({ missing, stand, share_percent, strength_percent }: DoseQuestion): Dose {
+function byEquivalents({ missing, stand, share_percent, strength_percent, equivalentsOf }: DoseQuestion): Dose {
   const massPerEquivalent = (subject: Subject, stated?: number): number | undefined => {
     const molar_mass = numberOf(subject, 'molar_mass')
-    const equivalents = numberOf(subject, 'equivalents')
+    const equivalents = equivalentsOf(subject)
     const active = stated ?? numberOf(subject, 'active_percent') ?? 100
     return molar_mass && equivalents ? molar_mass / equivalents / (active / 100) : undefined
   }

@@ -18,6 +18,10 @@ export function nameOf(subject: Subject): string {
 
 const names = new WeakMap<Subject, string>()
 
+/** A noun with its article; what is many (ions) has none. */
+export const withArticle = (noun: string): string =>
+  /[^s]s$/.test(noun) ? noun : `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`
+
 /** A claim as a reason that can be opened. */
 export const because = (fact: string, claim?: Pick<Claim, 'id'>): Reason => ({
   fact,

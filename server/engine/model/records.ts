@@ -119,6 +119,8 @@ export interface SwapSpec {
   must: Must[]
   criteria: Criterion[]
   irreplaceable?: string
+  /** pH at which its work ends, for formulas that have none of their own: a dry fizz in the bath */
+  ends_at_ph?: number
 }
 
 export interface Role {

@@ -2,6 +2,7 @@ import { lawfulFactor } from '#engine/checks/law.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import { doseOf } from '#engine/dose/dose.ts'
 import type { Dose } from '#engine/dose/dose.ts'
+import { equivalentsAt } from '#engine/dose/equivalents.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Wishes } from '#engine/model/swap.ts'
 import { wordOf } from '#engine/graph/subject.ts'
@@ -24,7 +25,7 @@ export interface Assessed {
 /** Below this a trial dose is no dose. */
 const LEAST_PERCENT = 0.001
 
-function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
+export function doseFor(job: Job, { stand, claim, stated }: Candidate, { ph, world }: FormulaContext): Dose {
   const dose = doseOf({
     basis: job.swap.dose,
     missing: job.missing,
@@ -33,13 +34,15 @@ function doseFor(job: Job, { stand, claim, stated }: Candidate): Dose {
     missingClaim: job.claim,
     stand,
     standClaim: claim,
+    equivalentsOf: (subject) => equivalentsAt(subject, ph ?? job.swap.ends_at_ph ?? null, world.knowledge.acids),
     ...(stated?.ratio !== undefined && { ratio: stated.ratio }),
   })
   return { ...dose, share_percent: Math.max(LEAST_PERCENT, roundTo(Math.min(99, dose.share_percent), 3)) }
 }
 
-/** Lowers a dose to what the law allows, when that is still a working level. */
-function lawfulDose(dose: Dose, { claim }: Candidate, trial: Trial): Dose | null {
+/** Lowers a dose to what the law allows, when that is still a working level; what is dosed to a pH would miss it. */
+function lawfulDose(job: Job, dose: Dose, { claim }: Candidate, trial: Trial): Dose | null {
+  if (job.swap.dose === 'equivalents') return null
   if (trial.conflict.length === 0 || trial.conflict.some(({ rule }) => rule !== 'limit-by-law')) return null
   const share_percent = roundTo(dose.share_percent * lawfulFactor(trial.after) * 0.999, 3)
   if (!(share_percent > 0) || share_percent < (claim?.level_percent?.min ?? share_percent)) return null
@@ -87,6 +90,9 @@ const MOST_HOLE_PERCENT = 15
 /** A dose this many times the usual upper level is another product. */
 const FAR_OVER_LEVEL = 1.5
 
+/** What a higher dose may take from: the phase that fills the product up. */
+const GIVES_ROOM = ['water-phase', 'liquid-emollient', 'powder-base']
+
 /** What can be told from phase and dose alone, before anything is mixed. */
 function unfitHere(
   job: Job,
@@ -99,12 +105,16 @@ function unfitHere(
   const oilFills =
     job.missing.allRoles.has('structurant') &&
     context.lines.some(({ subject }) => subject.allRoles.has('liquid-emollient'))
-  if (!isWater && !oilFills && job.share_percent - share_percent > MOST_HOLE_PERCENT) {
+  // What carries more active matter, or more acid, brings less water along: the water phase takes that up.
+  const waterFills =
+    (job.swap.dose === 'active-matter' || job.swap.dose === 'equivalents') &&
+    context.lines.some(({ subject }) => subject.id !== job.missing.id && subject.allRoles.has('water-phase'))
+  if (!isWater && !oilFills && !waterFills && job.share_percent - share_percent > MOST_HOLE_PERCENT) {
     return `${nameOf(stand)} at its own ${short(share_percent)} % does not fill the ${short(job.share_percent)} % of ${nameOf(job.missing)}`
   }
   const room = context.lines.reduce(
     (sum, { subject, share_percent: share }) =>
-      sum + (subject.allRoles.has('water-phase') || subject.allRoles.has('liquid-emollient') ? share : 0),
+      sum + (GIVES_ROOM.some((role) => subject.allRoles.has(role)) ? share : 0),
     0,
   )
   if (share_percent - job.share_percent > Math.max(room, 1) && share_percent > job.share_percent * 1.02) {
@@ -160,7 +170,7 @@ export interface Prepared {
 }
 
 export function prepare(job: Job, candidate: Candidate, { context }: Before): Prepared {
-  const dose = doseFor(job, candidate)
+  const dose = doseFor(job, candidate, context)
   const refusedBecause = refusedUnmixed(job, candidate, dose, context)
   return { candidate, dose, refusedBecause, bound: candidate.promise - costUnmixed(job, candidate, dose) }
 }
@@ -172,7 +182,7 @@ export function assess(job: Job, { candidate, ...prepared }: Prepared, before: B
   const out = new Set([job.missing.id])
   const { stand } = candidate
   let trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)
-  const lower = trial.conflict.length > 0 ? lawfulDose(dose, candidate, trial) : null
+  const lower = trial.conflict.length > 0 ? lawfulDose(job, dose, candidate, trial) : null
   if (lower) {
     dose = lower
     trial = tryOut(before, out, [{ stand, share_percent: dose.share_percent }], wishes)

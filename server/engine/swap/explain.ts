@@ -1,5 +1,5 @@
 import { declaredNames } from '#engine/checks/allergen-sums.ts'
-import { nameOf } from '#engine/checks/say.ts'
+import { nameOf, withArticle } from '#engine/checks/say.ts'
 import type { Dose } from '#engine/dose/dose.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
@@ -55,7 +55,7 @@ export function whyText(job: Job, candidate: Candidate, context: FormulaContext)
   const parts = [
     distance < 1
       ? `${nameOf(stand)} does the same job here: ${job.role.label.toLowerCase()}`
-      : `${nameOf(stand)} is a ${label} and can do the job of a ${job.role.label.toLowerCase()}`,
+      : `${nameOf(stand)} is ${withArticle(label)} and can do the job of ${withArticle(job.role.label.toLowerCase())}`,
     near.length > 0 ? `near in ${listed(near)}` : '',
     far.length > 0 ? `differs in ${listed(far)}` : '',
     stated?.says ?? '',

@@ -11,7 +11,7 @@ import type { Candidate } from './candidates.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { evidenceOf, feelAndLabelChanges, whyText } from './explain.ts'
 import type { Job } from './job.ts'
-import { doseOf } from '#engine/dose/dose.ts'
+import { doseFor } from './assess.ts'
 import { pathTo } from './path.ts'
 import { LEAST_RANK } from './search.ts'
 
@@ -40,15 +40,7 @@ const alone = (subject: Subject, { product = 'leave-on', market = 'eu' }: StandI
 })
 
 function swapOf(job: Job, candidate: Candidate, context: ReturnType<typeof buildContext>): Swap {
-  const dose = doseOf({
-    basis: job.swap.dose,
-    missing: job.missing,
-    share_percent: job.share_percent,
-    missingClaim: job.claim,
-    stand: candidate.stand,
-    standClaim: candidate.claim,
-    ...(candidate.stated?.ratio !== undefined && { ratio: candidate.stated.ratio }),
-  })
+  const dose = doseFor(job, candidate, context)
   return {
     grade: candidate.promise >= 0.7 ? 'good' : 'workable',
     replaces: [job.missing.id],

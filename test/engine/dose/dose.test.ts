@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { doseOf } from '#engine/dose/dose.ts'
 import type { DoseQuestion } from '#engine/dose/dose.ts'
+import { numberOf } from '#engine/graph/subject.ts'
 import type { DoseBasis, PlaysRole } from '#engine/model/records.ts'
 import { makeWorld } from '../../helpers.ts'
 
@@ -21,6 +22,7 @@ function question(basis: DoseBasis, missing: Facts, stand: Facts, more: Partial<
     share_percent: 4,
     missingClaim: undefined,
     standClaim: undefined,
+    equivalentsOf: (subject) => numberOf(subject, 'equivalents'),
     ...more,
   }
 }
