@@ -53,6 +53,7 @@ export function claimsReport({ knowledge }: World) {
     const row = knowledge.inventory.get(id)
     return row ? inventoryClaims(row) : []
   })
+  const everyName = [...knowledge.inventory.values()].flatMap((row) => inventoryClaims(row))
   const contested = records.map((one) => contestedProperties(one, knowledge.properties).length)
   const properties = [...new Set(claims.map(({ property }) => property))].sort()
   const rows = knowledge.limits.flatMap((limit) => limit.rows)
@@ -67,6 +68,7 @@ export function claimsReport({ knowledge }: World) {
       deciding: seenOf(claims.filter(({ used }) => used)),
       without_own_judgement: seenOf(claims.filter(({ property }) => !OWN_JUDGEMENT.has(property))),
       with_inventory: seenOf([...claims, ...listed]),
+      with_every_name: seenOf([...claims, ...everyName]),
       statements: seenOf(records.flatMap(statementsOf)),
       by_tier: Object.fromEntries(
         (['full', 'short'] as const).map((tier) => [
