@@ -105,7 +105,7 @@ test.each([1280, 390])(
     const saved = page.waitForEvent('download')
     await page.getByRole('button', { name: 'Save by student (CSV)' }).click()
     expect((await textOf(saved)).split('\r\n')).toEqual([
-      `Student,Right,of,"Right, %",${[1, 2, 3, 4, 5, 6].map((n) => `question ${n}`).join(',')}`,
+      `\ufeffStudent,Right,of,"Right, %",${[1, 2, 3, 4, 5, 6].map((n) => `question ${n}`).join(',')}`,
       `'=Ada,6,6,100,${[...key].join(',')}`,
       `Bo,3,6,50,${[...half].join(',').replace('-', 'open')}`,
       '',

@@ -8,6 +8,9 @@ export function download(name: string, type: string, text: string): void {
   URL.revokeObjectURL(url)
 }
 
+/** Hands a table over. The mark in front tells a spreadsheet that names are UTF-8. */
+export const downloadCsv = (name: string, table: string): void => download(name, 'text/csv', `\ufeff${table}`)
+
 /** A name that any disk takes. */
 export const fileWords = (name: string): string =>
   name

@@ -8,7 +8,7 @@ import { nameFromFile, readLastAnswers } from '#web/state/teach-progress.ts'
 import { groupRows, progressRows, toCsv } from '#web/state/teach-tables.ts'
 import { teach } from '#web/text/en-teach.ts'
 import { classTitle } from './class-title.ts'
-import { download, fileWords } from './download.ts'
+import { downloadCsv, fileWords } from './download.ts'
 import { GroupTable } from './group-table.tsx'
 import { ShareCells } from './share-cell.tsx'
 import type { ClassStore } from './use-classes.ts'
@@ -160,7 +160,7 @@ export function ProgressResults(props: Props) {
   const groups = progressByGroup(of.progress)
   const name = fileWords(classTitle(of))
   const { fileNames, columns } = T
-  const save = (what: keyof typeof fileNames, text: string) => download(T.file(name, fileNames[what]), 'text/csv', text)
+  const save = (what: keyof typeof fileNames, text: string) => downloadCsv(T.file(name, fileNames[what]), text)
   const byId = progressByQuestion(of.progress)
   const questionCsv = () => {
     const { heads, rows } = groupRows(byId, questionOf)

@@ -7,7 +7,7 @@ import type { Table } from '#web/state/teach-tables.ts'
 import { teach } from '#web/text/en-teach.ts'
 import { AnswersForm } from './answers-form.tsx'
 import { classTitle } from './class-title.ts'
-import { download, fileWords } from './download.ts'
+import { downloadCsv, fileWords } from './download.ts'
 import { GroupTable } from './group-table.tsx'
 import { QuestionTable } from './question-table.tsx'
 import { StudentTable } from './student-table.tsx'
@@ -26,7 +26,7 @@ interface Props {
 /** The three tables as files. */
 function Files({ name, tables }: { name: string; tables: Record<keyof typeof T.fileNames, Table> }) {
   const save = (what: keyof typeof T.fileNames) =>
-    download(T.file(fileWords(name), T.fileNames[what]), 'text/csv', toCsv(tables[what]))
+    downloadCsv(T.file(fileWords(name), T.fileNames[what]), toCsv(tables[what]))
   return (
     <div className="row screen-only">
       <button type="button" onClick={() => save('students')}>
