@@ -29,3 +29,20 @@ export function grownWorld({ knowledge }: World, size: number, seed = 5): World 
   }
   return buildWorld({ ...knowledge, ingredients })
 }
+
+const usualOf = ({ facts }: Ingredient): number => facts.get('usual')?.[0]?.value ?? 0
+
+/** The most usual records of the real world with what is named, and with the parts of all their blends. */
+export function worldOfUsual({ knowledge }: World, size: number, named: Iterable<string>): World {
+  const ingredients = new Map<string, Ingredient>()
+  const take = (id: string): void => {
+    const one = knowledge.ingredients.get(id)
+    if (!one || ingredients.has(id)) return
+    ingredients.set(id, one)
+    for (const part of one.madeOf) take(part.ingredient)
+  }
+  for (const id of named) take(id)
+  const byUse = [...knowledge.ingredients.values()].sort((a, b) => usualOf(b) - usualOf(a) || (a.id < b.id ? -1 : 1))
+  for (const { id } of byUse) if (ingredients.size < size) take(id)
+  return buildWorld({ ...knowledge, ingredients })
+}

@@ -17,7 +17,13 @@ const REACH = 10_000
 const GOLDEN = Math.PI * (3 - Math.sqrt(5))
 
 /** How strongly a relation pulls its ends together: jobs and stand-ins make the districts, kinds only hint at them. */
-const PULL: Readonly<Record<string, number>> = { broader: 3, plays: 1.5, 'stands-in-for': 1, 'made-of': 1, 'limited-by': 1 }
+const PULL: Readonly<Record<string, number>> = {
+  broader: 3,
+  plays: 1.5,
+  'stands-in-for': 1,
+  'made-of': 1,
+  'limited-by': 1,
+}
 const WEAK_PULL = 0.08
 
 type Drawing = UndirectedGraph<{ x: number; y: number }, { weight: number }>

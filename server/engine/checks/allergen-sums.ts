@@ -65,12 +65,24 @@ export function isDeclared(sum: AllergenSum, context: FormulaContext): boolean {
   return isAllergenInForce(allergen, context.placedOn) && sum.max_percent > thresholdOf(sum, context) * ROUNDING
 }
 
-/** Sums of all allergens that something in the formula brings, by name. */
-export const allergenSums = (context: FormulaContext): AllergenSum[] =>
-  context.world.knowledge.allergens
+function addUp(context: FormulaContext): AllergenSum[] {
+  const here = new Set([...context.substances.map(({ subject }) => subject.id), ...contentsOf(context).keys()])
+  return context.world.knowledge.allergens
+    .filter(({ members }) => members.some((id) => here.has(id)))
     .map((allergen) => sumOf(allergen, context))
     .filter(({ max_percent }) => max_percent > 0)
     .sort((a, b) => (a.allergen.label < b.allergen.label ? -1 : 1))
+}
+
+/** Each stand-in is compared with the same formula before. */
+const memo = new WeakMap<FormulaContext, readonly AllergenSum[]>()
+
+/** Sums of all allergens that something in the formula brings, by name. */
+export function allergenSums(context: FormulaContext): readonly AllergenSum[] {
+  const known = memo.get(context) ?? addUp(context)
+  memo.set(context, known)
+  return known
+}
 
 /** Names that the law asks for on the label of this formula, in order. */
 export const declaredNames = (context: FormulaContext): string[] =>

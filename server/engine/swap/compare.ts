@@ -6,7 +6,7 @@ const RANK = { note: 0, unknown: 1, warn: 2, stop: 3 } as const
 
 /** What a stand-in does by itself: that the missing one failed in the same way excuses nothing. */
 const NOT_EXCUSED = new Set([
-  ...['limit-by-law', 'limit-coming', 'law-ph', 'law-condition', 'small-children', 'phototoxic'],
+  ...['limit-by-law', 'limit-by-opinion', 'limit-coming', 'law-ph', 'law-condition', 'small-children', 'phototoxic'],
   ...['preservative-window', 'ph-keeps', 'ph-works', 'heat-too-low', 'soap-in-acid', 'need-missing'],
 ])
 

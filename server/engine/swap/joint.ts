@@ -41,7 +41,15 @@ export interface Combination {
 
 /** Rules between two lines or about one line and the law: another stand-in elsewhere does not lift them. */
 const LASTING = new Set([
-  ...['charge-clash', 'binding-clash', 'reaction-clash', 'ion-clash', 'limit-by-law', 'law-condition'],
+  ...[
+    'charge-clash',
+    'binding-clash',
+    'reaction-clash',
+    'ion-clash',
+    'limit-by-law',
+    'limit-by-opinion',
+    'law-condition',
+  ],
   ...['small-children', 'phototoxic'],
 ])
 
