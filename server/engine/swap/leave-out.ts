@@ -28,9 +28,17 @@ function workLeft(context: FormulaContext, job: Job): { left: number; sharing: F
   return { left: total === 0 ? 0 : sharing.reduce((sum, line) => sum + work(line), 0) / total, sharing }
 }
 
+/** The only water of a product that is mostly water; beside another one, that one fills up. */
+function isAllTheWater({ lines }: FormulaContext, { missing, share_percent }: Job): string | null {
+  const hasOther = lines.some(({ subject }) => subject.id !== missing.id && subject.allRoles.has('water-phase'))
+  if (hasOther || share_percent < BASE_PERCENT) return null
+  return `${short(share_percent)} % of the formula is ${nameOf(missing)}: all the rest is dissolved or dispersed in it.`
+}
+
 /** The line is so much of the product that without it there is another product. */
-function isTheProduct(context: FormulaContext, { missing, share_percent }: Job): string | null {
-  if (missing.allRoles.has('water-phase')) return null
+function isTheProduct(context: FormulaContext, job: Job): string | null {
+  const { missing, share_percent } = job
+  if (missing.allRoles.has('water-phase')) return isAllTheWater(context, job)
   const partOfOil = missing.allRoles.has('emollient') ? share_percent / Math.max(share_percent, context.oil_percent) : 0
   const bound = MAIN_OIL[context.form]
   if (share_percent < BASE_PERCENT && !(bound !== undefined && context.oil_percent >= 5 && partOfOil >= bound))
