@@ -45,6 +45,10 @@ export function LearnPage() {
   return (
     <div className="page">
       <h1>{T.title}</h1>
+      {/* above what is fetched, so that it does not move away under a finger */}
+      <p>
+        <Link href="/teach">{teach.link}</Link>
+      </p>
       {!isAsked && <LessonList />}
       <h2 id="practise">{T.practise}</h2>
       <p className="lead">{T.lead}</p>
@@ -70,9 +74,6 @@ export function LearnPage() {
       )}
       {round === null && <LearnReview store={store} onStart={() => setRound(dueOf(store.progress, new Date()).now)} />}
       {isAsked && <LessonList />}
-      <p>
-        <Link href="/teach">{teach.link}</Link>
-      </p>
     </div>
   )
 }
