@@ -8,6 +8,21 @@ const USUAL_PH = 5
 /** Nearer to neither acid nor base than this it moves no pH, it buffers. */
 const LEAST_PER_MOL = 0.2
 
+/** What a mole carries at this pH, all its acids together and its ions; undefined where no constants are known. */
+function carriedBy(subject: Subject, ph: number, { byIngredient }: AcidTable) {
+  const compound = byIngredient.get(subject.id)
+  if (!compound || compound.acids.some(({ acid }) => acid.apparent)) return undefined
+  const ofIons = compound.ions.reduce((sum, { charge, mol_per_l }) => sum + charge * mol_per_l, 0)
+  return compound.acids.reduce(
+    (sum, { acid, per_mol }) => {
+      const pkas = acid.steps.map(({ pka }) => pka)
+      const { charge, variance } = carriedAt({ charge: acid.charge, pkas, mol_per_l: 1 }, pkas, ph)
+      return { charge: sum.charge + per_mol * charge, variance: sum.variance + per_mol * variance }
+    },
+    { charge: ofIons, variance: 0 },
+  )
+}
+
 /**
  * Protons that one mole gives off (or takes up) until the water has this pH [mol/mol]: the charge that it then carries,
  * ions included, by the constants at 25 °C without salt. Where no constants are known, or too little is given off to
@@ -15,16 +30,14 @@ const LEAST_PER_MOL = 0.2
  *
  * Valid for what stays dissolved: gas that leaves is not counted.
  */
-export function equivalentsAt(subject: Subject, ph: number | null, { byIngredient }: AcidTable): number | undefined {
-  const recorded = numberOf(subject, 'equivalents')
-  const compound = byIngredient.get(subject.id)
-  if (!compound || compound.acids.some(({ acid }) => acid.apparent)) return recorded
-  const ofAcids = compound.acids.reduce((sum, { acid, per_mol }) => {
-    const pkas = acid.steps.map(({ pka }) => pka)
-    const system = { charge: acid.charge, pkas, mol_per_l: 1 }
-    return sum + per_mol * carriedAt(system, pkas, ph ?? USUAL_PH).charge
-  }, 0)
-  const ofIons = compound.ions.reduce((sum, { charge, mol_per_l }) => sum + charge * mol_per_l, 0)
-  const net = Math.abs(ofAcids + ofIons)
-  return net < LEAST_PER_MOL ? recorded : net
+export function equivalentsAt(subject: Subject, ph: number | null, acids: AcidTable): number | undefined {
+  const net = Math.abs(carriedBy(subject, ph ?? USUAL_PH, acids)?.charge ?? 0)
+  return net < LEAST_PER_MOL ? numberOf(subject, 'equivalents') : net
 }
+
+/**
+ * How much a mole buffers at this pH: the spread of its charge [-], 0.25 at the constant of a single step and 0.05 about
+ * 1.2 pH away from it; undefined where no constants are known.
+ */
+export const bufferingAt = (subject: Subject, ph: number, acids: AcidTable): number | undefined =>
+  carriedBy(subject, ph, acids)?.variance

@@ -96,6 +96,8 @@ export interface Must {
   word?: string
   class?: ClassId
   one_of?: string[]
+  /** least spread of charge a mole at the pH of the formula: it has to buffer there; 0.25 at the constant itself */
+  buffers?: number
   why: string
 }
 

@@ -1,4 +1,5 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
+import { bufferingAt } from '#engine/dose/equivalents.ts'
 import { holdsHere } from '#engine/formula/when.ts'
 import { nearestOfInventory } from '#engine/graph/inventory-players.ts'
 import { wordOf } from '#engine/graph/subject.ts'
@@ -41,8 +42,15 @@ function nearestClaim(
   return best
 }
 
-function failedMust(musts: readonly Must[], stand: Subject): Must | undefined {
+/** What is not known fails nobody. */
+function hardlyBuffers(least: number, stand: Subject, { ph, world }: FormulaContext): boolean {
+  const buffering = ph === null ? undefined : bufferingAt(stand, ph, world.knowledge.acids)
+  return buffering !== undefined && buffering < least
+}
+
+function failedMust(musts: readonly Must[], stand: Subject, context: FormulaContext): Must | undefined {
   return musts.find((must) => {
+    if (must.buffers !== undefined) return hardlyBuffers(must.buffers, stand, context)
     if (must.class) return !stand.classes.has(must.class)
     const word = must.word ? wordOf(stand, must.word) : undefined
     return word !== undefined && !(must.one_of ?? []).includes(word)
@@ -100,7 +108,7 @@ export function rate(job: Job, stand: Subject, context: FormulaContext, moved: M
     likeness: like,
     stated,
     denied: deniedFor(job, stand, context),
-    failedMust: failedMust(job.swap.must, stand),
+    failedMust: failedMust(job.swap.must, stand, context),
     promise,
   }
 }

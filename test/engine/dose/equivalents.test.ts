@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { equivalentsAt } from '#engine/dose/equivalents.ts'
+import { bufferingAt, equivalentsAt } from '#engine/dose/equivalents.ts'
 import { findSwaps } from '#engine/index.ts'
 import { makeFormula, realWorld } from '../../helpers.ts'
 
@@ -37,4 +37,26 @@ test('a fizz ends near neutral: it takes more tartaric than citric acid by mass'
   const dose = about!.swap!.lines[0]!.share_percent
   expect(dose / 25).toBeGreaterThan(1.1)
   expect(dose / 25).toBeLessThan(1.25)
+})
+
+describe('a buffer', () => {
+  const lotion = makeFormula(
+    { 'sodium-lactate': 2, 'lactic-acid': 1, glycerin: 3, phenoxyethanol: 0.9, ethylhexylglycerin: 0.1 },
+    { ph: 4.8, hottest_c: 40 },
+  )
+  test('works near its constants: bicarbonate (6.35) not at 4.8, lactate (3.86) and citrate (4.76) do', () => {
+    const at48 = (id: string) => bufferingAt(world.find(id)!, 4.8, acids)!
+    expect(at48('sodium-bicarbonate')).toBeLessThan(0.05)
+    expect(at48('sodium-lactate')).toBeGreaterThan(0.05)
+    expect(at48('sodium-citrate')).toBeGreaterThan(0.2)
+  })
+  test('that is too far from its constants here is refused and says so', () => {
+    const { swaps, about } = findSwaps(world, {
+      formula: lotion,
+      missing: ['sodium-lactate'],
+      about: ['sodium-bicarbonate'],
+    })
+    expect(swaps.flatMap(({ lines }) => lines.map(({ ingredient }) => ingredient))).toContain('sodium-citrate')
+    expect(about![0]!.refusal?.message).toMatch(/hardly buffers/)
+  })
 })

@@ -133,7 +133,7 @@ const SWAP: Shape = {
   lost: true,
   irreplaceable: true,
   ends_at_ph: true,
-  must: { property: true, word: true, class: true, one_of: true, why: true },
+  must: { property: true, word: true, class: true, one_of: true, buffers: true, why: true },
   criteria: { by: true, property: true, group: true, scale: true, log: true, weight: true, why: true },
 }
 export const ROLES: Shape = {
