@@ -2,24 +2,13 @@ import { useState } from 'react'
 import type { LessonReply, Live } from '#web/client/use-lessons.ts'
 import { upTo } from '#web/format/number.ts'
 import { Choice } from '#web/parts/choice.tsx'
-import type { Formula } from '#web/state/to-formula.ts'
+import { freshLines } from '#web/state/fresh-lines.ts'
 import { lessons } from '#web/text/en-lessons.ts'
 import { CheckedRecipe } from './checked-recipe.tsx'
 import { Slider } from './slider.tsx'
 
 const T = lessons.live
 type Recipe = NonNullable<LessonReply['recipe']>
-
-const idsOf = ({ lines }: Formula): string[] =>
-  lines.map(({ ingredient, share_percent }) => `${ingredient} ${share_percent}`)
-
-/** Lines that are not the same in the recipe as it was. */
-const freshIn = (formula: Formula, before: Formula): string[] => {
-  const old = new Set(idsOf(before))
-  return idsOf(formula)
-    .filter((one) => !old.has(one))
-    .map((one) => one.split(' ')[0] ?? '')
-}
 
 /** A recipe that is broken by one change and mended by another. */
 export function BreakAndMend({ live, recipe }: { live: Live<'break-and-mend'>; recipe: Recipe }) {
@@ -37,7 +26,7 @@ export function BreakAndMend({ live, recipe }: { live: Live<'break-and-mend'>; r
         title={recipe.title}
         formula={formula}
         names={recipe.names}
-        fresh={freshIn(formula, recipe.before)}
+        fresh={freshLines(formula, recipe.before)}
       />
     </>
   )

@@ -1,6 +1,6 @@
-import { useMemo, useState } from 'react'
+import { useState } from 'react'
 import { Link } from 'wouter'
-import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
+import { useRecipeAnswers } from '#web/client/use-recipe-answers.ts'
 import { useLabel } from '#web/client/use-label.ts'
 import type { LabelReply } from '#web/client/use-label.ts'
 import { useLabels } from '#web/client/use-labels.ts'
@@ -12,7 +12,6 @@ import { Failed, Loading } from '#web/parts/states.tsx'
 import type { Analysis, Bench } from '#web/state/bench.ts'
 import { setSettings } from '#web/state/edit.ts'
 import { withFact } from '#web/state/facts.ts'
-import { toFormula } from '#web/state/to-formula.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import { useRecipeLink } from '#web/state/use-recipe-link.ts'
@@ -88,11 +87,8 @@ export function LabelPage() {
   const { bench, change } = useBench()
   useRecipeLink(bench, change, '/label')
   const [placedOn, setPlacedOn] = useState('')
-  // What is marked missing matters to the search for stand-ins only, and that is not asked here.
-  const calm = useMemo(() => ({ ...bench, lines: bench.lines.map((line) => ({ ...line, missing: false })) }), [bench])
-  const { idOf, lacking } = useBenchAnswers(calm)
-  const asked = toFormula(calm, idOf)
-  const label = useLabel('formula' in asked ? asked.formula : null, placedOn)
+  const { formula, lacking } = useRecipeAnswers(bench)
+  const label = useLabel(formula, placedOn)
   const title = bench.title === '' ? T.title : T.of(bench.title)
   useTitle(title)
   return (

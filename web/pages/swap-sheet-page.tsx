@@ -1,6 +1,5 @@
-import { useMemo } from 'react'
 import { Link } from 'wouter'
-import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
+import { useRecipeAnswers } from '#web/client/use-recipe-answers.ts'
 import { useLabels } from '#web/client/use-labels.ts'
 import { useSwapSheet } from '#web/client/use-swap-sheet.ts'
 import type { Sheet } from '#web/client/use-swap-sheet.ts'
@@ -9,7 +8,6 @@ import { PriceFields } from '#web/parts/price-fields.tsx'
 import { PrintLine } from '#web/parts/print-line.tsx'
 import { SheetTable } from '#web/parts/sheet-table.tsx'
 import { swapsBody } from '#web/state/swaps-body.ts'
-import { toFormula } from '#web/state/to-formula.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import { usePrices } from '#web/state/use-prices.ts'
@@ -60,11 +58,7 @@ function SheetView({ sheet, formula }: { sheet: Sheet; formula: Formula }) {
 export function SwapSheetPage() {
   const { bench, change } = useBench()
   useRecipeLink(bench, change, '/swap-sheet')
-  // What is marked missing matters to the search on the bench only: here each line is missing once.
-  const calm = useMemo(() => ({ ...bench, lines: bench.lines.map((line) => ({ ...line, missing: false })) }), [bench])
-  const { idOf, lacking, shelf } = useBenchAnswers(calm)
-  const asked = toFormula(calm, idOf)
-  const formula = 'formula' in asked ? asked.formula : null
+  const { formula, lacking, shelf } = useRecipeAnswers(bench)
   const wishes = swapsBody(formula, ['any'], bench.wishes, shelf)?.wishes
   const sheet = useSwapSheet(formula && { formula, ...(wishes && { wishes }) })
   const title = bench.title === '' ? T.title : T.of(bench.title)

@@ -1,6 +1,6 @@
-import { useMemo, useState } from 'react'
+import { useState } from 'react'
 import { Link } from 'wouter'
-import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
+import { useRecipeAnswers } from '#web/client/use-recipe-answers.ts'
 import { useLabels } from '#web/client/use-labels.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { useWhatIf } from '#web/client/use-what-if.ts'
@@ -58,8 +58,7 @@ function Trial({ formula }: { formula: Formula }) {
 export function WhatIfPage() {
   const { bench, change } = useBench()
   useRecipeLink(bench, change, '/what-if')
-  const calm = useMemo(() => ({ ...bench, lines: bench.lines.map((line) => ({ ...line, missing: false })) }), [bench])
-  const { formula, lacking } = useBenchAnswers(calm)
+  const { formula, lacking } = useRecipeAnswers(bench)
   const title = bench.title === '' ? T.title : T.of(bench.title)
   useTitle(title)
   return (

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import { Link } from 'wouter'
-import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
+import { useRecipeAnswers } from '#web/client/use-recipe-answers.ts'
 import type { CheckReply } from '#web/client/use-check.ts'
 import { useLabels } from '#web/client/use-labels.ts'
 import { usePhWindow } from '#web/client/use-ph-window.ts'
@@ -13,7 +13,6 @@ import { CalcPreservation } from '#web/parts/calc-preservation.tsx'
 import { PhRuler } from '#web/parts/ph-ruler.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import type { Formula } from '#web/state/to-formula.ts'
-import { toFormula } from '#web/state/to-formula.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import { useRecipeLink } from '#web/state/use-recipe-link.ts'
 import { text } from '#web/text/en.ts'
@@ -63,11 +62,8 @@ function Panels({ formula, check, batch_g }: Props) {
 export function WorkingPage() {
   const { bench, change } = useBench()
   useRecipeLink(bench, change)
-  // What is marked missing matters to the search for stand-ins only, and that is not asked here.
-  const calm = useMemo(() => ({ ...bench, lines: bench.lines.map((line) => ({ ...line, missing: false })) }), [bench])
-  const { idOf, lacking, check } = useBenchAnswers(calm)
-  const asked = toFormula(calm, idOf)
-  const now = 'formula' in asked ? JSON.stringify(asked.formula) : ''
+  const { formula: asked, lacking, check } = useRecipeAnswers(bench)
+  const now = asked === null ? '' : JSON.stringify(asked)
   const formula = useMemo(() => (now === '' ? null : (JSON.parse(now) as Formula)), [now])
   const title = bench.title === '' ? T.title : T.of(bench.title)
   useTitle(title)

@@ -1,5 +1,4 @@
-import { useMemo } from 'react'
-import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
+import { useRecipeAnswers } from '#web/client/use-recipe-answers.ts'
 import type { BenchAnswers } from '#web/client/use-bench-answers.ts'
 import { useLabels } from '#web/client/use-labels.ts'
 import { useSwapSheet } from '#web/client/use-swap-sheet.ts'
@@ -101,10 +100,8 @@ function Pages({ of, recipe: { bench }, withKey, formula, sheet, cautions }: Pag
 
 /** Blanks on the first page, the key on the second. */
 export function HandOut(props: Props) {
-  // What is marked missing matters to the search on the bench only: here each line is missing once.
   const { bench } = props.recipe
-  const calm = useMemo(() => ({ ...bench, lines: bench.lines.map((line) => ({ ...line, missing: false })) }), [bench])
-  const { formula, lacking, check } = useBenchAnswers(calm)
+  const { formula, lacking, check } = useRecipeAnswers(bench)
   const sheet = useSwapSheet(formula && { formula })
   const { done } = sheet
   const all = sheet.rows.length

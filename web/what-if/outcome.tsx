@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react'
 import type { WhatIfReply } from '#web/client/use-what-if.ts'
 import { Findings } from '#web/parts/findings.tsx'
 import { FormulaTable } from '#web/parts/formula-table.tsx'
+import { freshLines } from '#web/state/fresh-lines.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { whatIf as T } from '#web/text/en-what-if.ts'
 
@@ -16,14 +17,6 @@ function verdictOf(told: readonly Told[]): string {
   const isRight = !told.includes('missed') && !told.includes('false')
   if (isRight) return T.right
   return told.includes('hit') ? T.partly : T.wrong
-}
-
-/** Ids of lines that are not the same in the recipe as it was. */
-function freshIn(after: Formula, before: Formula): string[] {
-  const old = new Set(before.lines.map(({ ingredient, share_percent }) => `${ingredient} ${share_percent}`))
-  return after.lines
-    .filter(({ ingredient, share_percent, fills }) => !fills && !old.has(`${ingredient} ${share_percent}`))
-    .map(({ ingredient }) => ingredient)
 }
 
 interface Props {
@@ -67,7 +60,7 @@ export function Outcome({ before, reply, guess, labelOf, onAgain }: Props) {
         </>
       )}
       <h2>{T.after}</h2>
-      <FormulaTable formula={reply.after} fresh={freshIn(reply.after, before)} labelOf={labelOf} />
+      <FormulaTable formula={reply.after} fresh={freshLines(reply.after, before)} labelOf={labelOf} />
     </section>
   )
 }
