@@ -7,10 +7,14 @@ import { keepForLater } from './offline/keep.ts'
 import { listenForNetwork } from './offline/server-watch.ts'
 import './styles/base.css'
 import './styles/bench.css'
+import './styles/findings.css'
+import './styles/combobox.css'
 import './styles/swaps.css'
 import './styles/records.css'
 import './styles/batch.css'
 import './styles/print.css'
+import './styles/print-bench.css'
+import './styles/print-sheets.css'
 
 keepForLater()
 listenForNetwork()
