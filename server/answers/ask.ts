@@ -1,6 +1,8 @@
+import type { Language } from '#engine/index.ts'
 import type { Answer, Here } from './answer.ts'
 import { ApiError } from './api-error.ts'
 import { ANSWERS } from './index.ts'
+import { worldFor } from './languages.ts'
 import { faultOf } from './validate.ts'
 
 /** A question as it would go over the wire. */
@@ -9,6 +11,8 @@ export interface Question {
   /** path with query, percent-encoded */
   url: string
   body?: unknown
+  /** in which the answer is wanted; English where it says none */
+  language?: Language
 }
 
 export interface Given {
@@ -58,14 +62,15 @@ const failureOf = (error: unknown): ApiError =>
   error instanceof ApiError ? error : new ApiError(500, 'internal', 'The page failed; this is a fault of the page')
 
 /** Answers a question without a server: same schemas, same functions, same errors. */
-export async function askHere(here: Here, { method, url, body }: Question): Promise<Given> {
+export async function askHere(here: Here, { method, url, body, language = 'en' }: Question): Promise<Given> {
   const [path = '', search = ''] = url.split('?')
   try {
     const found = find(method, path)
     if (!found) throw new ApiError(404, 'not-found', `There is nothing at ${path.slice(0, 100)}`)
     const query = Object.fromEntries(new URLSearchParams(search))
     mustFit(found, query, body)
-    return { status: 200, body: await found.answer.reply(here, { params: found.params, query, body }) }
+    const speaking = { ...here, world: worldFor(here.world, found.answer.route, language) }
+    return { status: 200, body: await found.answer.reply(speaking, { params: found.params, query, body }) }
   } catch (error) {
     const failure = failureOf(error)
     return { status: failure.statusCode, body: failure.body() }

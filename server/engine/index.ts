@@ -6,6 +6,8 @@ export type { InventoryRow, RawData, RawFile, RawTable } from './knowledge/raw.t
 export { idOf } from './knowledge/slug.ts'
 export { buildWorld } from './graph/world.ts'
 export type { World } from './graph/world.ts'
+export { inLanguage } from './graph/in-language.ts'
+export type { Language } from './words/say.ts'
 export { faultsOf, unknownIngredient, withAliases } from './checks/faults.ts'
 export type { Fault } from './checks/faults.ts'
 export { describeIngredient } from './graph/describe-ingredient.ts'

@@ -89,6 +89,7 @@ export function loadRaw(root: string): RawData {
     allergens: namesIn(root, 'allergens', /\.yaml$/),
     practice: namesIn(root, 'practice', /\.yaml$/),
     lessons: ['lessons/ideas', 'lessons/roles'].flatMap((folder) => namesIn(root, folder, /\.yaml$/)),
+    german: namesIn(root, 'languages/de', /\.yaml$/),
     tables: namesIn(root, 'tables', /\.tsv$/),
     sources: namesIn(root, 'sources', /\.(tsv|csv)$/),
   }
@@ -109,6 +110,7 @@ export function loadRaw(root: string): RawData {
     allergens: all(folders.allergens),
     practice: all(folders.practice),
     lessons: all(folders.lessons),
+    languages: { de: all(folders.german) },
     tables: tables(folders.tables),
     sources: tables(folders.sources),
     inventory: inventoryOf(files.table(INVENTORY)),

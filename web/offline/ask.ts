@@ -11,9 +11,13 @@ export class NoAnswer extends Error {}
 
 const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null
 
-async function askServer({ method, url, body }: Question, signal?: AbortSignal): Promise<Given> {
-  const json = body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }
-  const response = await fetch(url, { method, ...json, ...(signal && { signal }) }).catch((error: unknown) => {
+async function askServer({ method, url, body, language }: Question, signal?: AbortSignal): Promise<Given> {
+  const headers = {
+    ...(language && { 'accept-language': language }),
+    ...(body !== undefined && { 'content-type': 'application/json' }),
+  }
+  const sent = { method, headers, ...(body !== undefined && { body: JSON.stringify(body) }) }
+  const response = await fetch(url, { ...sent, ...(signal && { signal }) }).catch((error: unknown) => {
     if (signal?.aborted) throw error
     throw new NoAnswer('The server cannot be reached')
   })

@@ -1,6 +1,5 @@
 import type { Level } from '#engine/model/records.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
-import { short } from '#engine/units/round.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
@@ -36,14 +35,15 @@ export const levelHigh: Check = (context) =>
     const level = levelHere(line, context)
     const share_percent = total(line, context)
     if (!level || share_percent <= level.max * 1.05) return []
+    const { say } = context.world
     const hit: Hit = {
       severity: share_percent > level.max * FAR_OVER ? 'warn' : 'note',
       about: [line.subject.id],
-      message: `${nameOf(line.subject)} is used up to about ${short(level.max)} %; here are ${short(share_percent)} %`,
-      remedy: `Lower it to ${short(level.max)} % or less`,
+      message: say`${nameOf(line.subject)} is used up to about ${say.short(level.max)} %; here are ${say.short(share_percent)} %`,
+      remedy: say`Lower it to ${say.short(level.max)} % or less`,
       because: [
-        because(`usual level up to ${short(level.max)} %`),
-        because(`${short(share_percent)} % in the formula`),
+        because(say`usual level up to ${say.short(level.max)} %`),
+        because(say`${say.short(share_percent)} % in the formula`),
       ],
       sources: sourcesOf(level.claim),
     }
@@ -56,14 +56,15 @@ export const levelLow: Check = (context) =>
     const level = levelHere(line, context)
     const share_percent = total(line, context)
     if (!level || share_percent >= level.min * FAR_UNDER) return []
+    const { say } = context.world
     return [
       {
         about: [line.subject.id],
-        message: `${nameOf(line.subject)} is used from about ${short(level.min)} %; here are ${short(share_percent)} %`,
-        remedy: `Raise it to ${short(level.min)} % or leave it out`,
+        message: say`${nameOf(line.subject)} is used from about ${say.short(level.min)} %; here are ${say.short(share_percent)} %`,
+        remedy: say`Raise it to ${say.short(level.min)} % or leave it out`,
         because: [
-          because(`usual level from ${short(level.min)} %`),
-          because(`${short(share_percent)} % in the formula`),
+          because(say`usual level from ${say.short(level.min)} %`),
+          because(say`${say.short(share_percent)} % in the formula`),
         ],
         sources: sourcesOf(level.claim),
       },

@@ -4,6 +4,7 @@ import { because, nameOf, sourcesOf } from './say.ts'
 
 /** rule:no-common-ph. Read off the compatibility edges: two windows that do not meet suit no pH at all. */
 export const noCommonPh: Check = ({ lines: all, world, water_percent }) => {
+  const { say } = world
   if (water_percent < 1) return []
   const lines = all.filter(({ subject }) => world.holdsWith.nodes.get(subject.id)?.ph !== undefined)
   return lines.flatMap((a, index) =>
@@ -13,9 +14,9 @@ export const noCommonPh: Check = ({ lines: all, world, water_percent }) => {
       return [
         {
           about: [a.subject.id, b.subject.id].sort(),
-          message: `There is no pH at which both ${nameOf(a.subject)} and ${nameOf(b.subject)} keep`,
-          remedy: 'Replace one of the two',
-          because: claims.map((claim) => because('keeps in this window', claim)),
+          message: say`There is no pH at which both ${nameOf(a.subject)} and ${nameOf(b.subject)} keep`,
+          remedy: say`Replace one of the two`,
+          because: claims.map((claim) => because(say`keeps in this window`, claim)),
           sources: sourcesOf(...claims),
         },
       ]

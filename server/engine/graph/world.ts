@@ -1,4 +1,6 @@
 import type { Knowledge } from '#engine/knowledge/knowledge.ts'
+import { english } from '#engine/words/say.ts'
+import type { Say } from '#engine/words/say.ts'
 import { buildRoleGraph } from './build-graph.ts'
 import type { RoleGraph } from './build-graph.ts'
 import { createFinder } from './finder.ts'
@@ -11,6 +13,8 @@ import type { Subject } from './subject.ts'
 /** The knowledge with its graph: what every question is asked of. Built once, only read. */
 export interface World {
   knowledge: Knowledge
+  /** puts sentences into the language of this world */
+  say: Say
   roles: RoleTree
   graph: RoleGraph
   holdsWith: HoldsWith
@@ -50,7 +54,8 @@ function indexBy<T>(
   return index
 }
 
-export function buildWorld(knowledge: Knowledge): World {
+/** @param say the language in which this world speaks; the knowledge has to be in the same */
+export function buildWorld(knowledge: Knowledge, say: Say = english): World {
   const roles = buildRoleTree(knowledge.roles)
   const find = createFinder(knowledge, roles)
   const subjects = [...knowledge.ingredients.keys()].sort().flatMap((id) => find(id) ?? [])
@@ -60,6 +65,7 @@ export function buildWorld(knowledge: Knowledge): World {
   const byWord = indexBy(subjects, (subject) => tellingWords(subject).map((word) => [word, subject] as const))
   return {
     knowledge,
+    say,
     roles,
     graph: buildRoleGraph(knowledge, subjects),
     holdsWith: buildHoldsWith(subjects),

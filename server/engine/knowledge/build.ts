@@ -1,4 +1,5 @@
 import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
+import { catalogueOf } from '#engine/words/catalogue.ts'
 import { acidClaims } from './acid-claims.ts'
 import { expandAcids } from './acids.ts'
 import { chargeOfParts } from './blend-charge.ts'
@@ -104,6 +105,10 @@ function aliasesOf(ingredients: readonly Ingredient[], inventoryIds: ReadonlySet
   return aliases
 }
 
+/** A catalogue for each language that the data hold. */
+const languagesOf = ({ languages }: RawData): Knowledge['languages'] =>
+  new Map([['de', catalogueOf((languages?.['de'] ?? []).map(({ data }) => data))]])
+
 /** Makes a thing when it is first asked for and keeps it; what it was made of is let go then. */
 function later<T>(make: () => T): () => T {
   let state: { make: () => T } | { value: T } = { make }
@@ -159,6 +164,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
     practice: expandPractice(raw.practice ?? []),
     lessons: expandLessons(raw.lessons ?? []),
     terms: expandTerms(raw.terms),
+    languages: languagesOf(raw),
   }
   const faults = faultsOf(raw, known)
   const names = namesOf(known, words)

@@ -11,6 +11,8 @@ import type {
 } from '#engine/model/records.ts'
 import type { Lesson } from '#engine/model/lesson.ts'
 import type { PracticeFormula } from '#engine/model/learn.ts'
+import type { Catalogue } from '#engine/words/catalogue.ts'
+import type { Language } from '#engine/words/say.ts'
 import type { AcidTable } from './acids.ts'
 import type { DeclaredAllergen } from './expand-allergen.ts'
 import type { Composition } from './expand-composition.ts'
@@ -49,5 +51,7 @@ export interface Knowledge {
   practice: readonly PracticeFormula[]
   /** lessons by id */
   lessons: ReadonlyMap<string, Lesson>
+  /** sentences of the engine and of the data in other languages than English */
+  languages: ReadonlyMap<Language, Catalogue>
   problems: readonly Problem[]
 }

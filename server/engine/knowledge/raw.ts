@@ -30,6 +30,8 @@ export interface RawData {
   practice?: RawFile[]
   /** lessons about roles and ideas */
   lessons?: RawFile[]
+  /** sentences in other languages, by language */
+  languages?: Readonly<Record<string, RawFile[]>>
   tables: RawTable[]
   sources: RawTable[]
   inventory: InventoryRow[]
