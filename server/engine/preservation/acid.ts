@@ -1,6 +1,7 @@
 import { levelsAlone } from '#engine/chemistry/preservation/ion-effect.ts'
 import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Claim } from '#engine/model/claim.ts'
 import type { Range } from '#engine/units/range.ts'
@@ -25,7 +26,11 @@ export interface AcidForm {
 
 const UNCITED = new Set(['practice', 'memory'])
 
-function pkaOf(acid: Subject, figures: Figures): { range: AcidForm['pka']; claims: AcidForm['claims'] } | null {
+function pkaOf(
+  acid: Subject,
+  figures: Figures,
+  say: Say,
+): { range: AcidForm['pka']; claims: AcidForm['claims'] } | null {
   const own = rangeOfProperty(acid, 'acid_pka')
   const claim = usedClaim(acid, 'acid_pka')
   const rows = figures.pka.get(acid.id) ?? []
@@ -35,7 +40,7 @@ function pkaOf(acid: Subject, figures: Figures): { range: AcidForm['pka']; claim
   if (values.length === 0) return null
   const range = { min: Math.min(...values), max: Math.max(...values) }
   const seen = [...(claim ? [claim] : []), ...rows].filter(({ source }) => !UNCITED.has(source))
-  const says = `pKa ${range.min === range.max ? range.min : `${range.min} to ${range.max}`}`
+  const says = say`pKa ${say.range(range)}`
   return { range, claims: seen.map(({ id, source }) => ({ id, source, says })) }
 }
 
@@ -52,20 +57,20 @@ function ratioFromLevels(acid: string, pka: number, figures: Figures): { ratio: 
 }
 
 function ionOf(
-  acid: string,
-  pka: number,
+  { acid, pka }: { acid: string; pka: number },
   figures: Figures,
+  say: Say,
 ): Pick<AcidForm, 'acidOverIon' | 'ionOfOneOrganism' | 'claims'> {
   const printed = figures.acidOverIon.get(acid)
   const found = printed ? { ratio: printed.range, cited: printed } : ratioFromLevels(acid, pka, figures)
   if (!found) return { ionOfOneOrganism: false, claims: [] }
   const { min = 1, max = min } = found.ratio
-  const text = min === max ? min.toPrecision(2) : `${min} to ${max}`
+  const text = min === max ? say.figure(min.toPrecision(2)) : say.range({ min, max })
   return {
     acidOverIon: { min, max },
     ionOfOneOrganism: printed === undefined,
     claims: [
-      { id: found.cited.id, source: found.cited.source, says: `the acid is ${text} times as strong as its ion` },
+      { id: found.cited.id, source: found.cited.source, says: say`the acid is ${text} times as strong as its ion` },
     ],
   }
 }
@@ -75,9 +80,9 @@ function lookUp(agent: Subject, world: World): AcidForm | null {
   const form = figures.acidForms.get(agent.id)
   const acid = form ? world.find(form.acid) : agent
   if (!acid) return null
-  const pka = pkaOf(acid, figures)
+  const pka = pkaOf(acid, figures, world.say)
   if (!pka) return null
-  const ion = ionOf(acid.id, pka.range.min, figures)
+  const ion = ionOf({ acid: acid.id, pka: pka.range.min }, figures, world.say)
   return {
     acid,
     acid_g_per_g: form?.acid_g_per_g ?? 1,

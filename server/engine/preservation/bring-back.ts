@@ -1,13 +1,13 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
 import { rangeOfProperty } from '#engine/graph/subject.ts'
+import type { Subject } from '#engine/graph/subject.ts'
 import type { World } from '#engine/graph/world.ts'
-import { short } from '#engine/units/round.ts'
 import { phasesOf } from './phases.ts'
 import { acidPartsOf, shareAt } from './ph-findings.ts'
 import type { SubstanceState } from './substance.ts'
 import { figuresOf } from './tables.ts'
-import { list, shareText } from './texts.ts'
+import { shareText } from './texts.ts'
 import { cite } from './told.ts'
 import type { Told } from './told.ts'
 import { EDGE_PH, workingWindow } from './window.ts'
@@ -23,22 +23,28 @@ const tooAcidFor = (context: FormulaContext, ph: number): string[] =>
 /** A lower pH brings an acid back: how low, and what is then undissociated. */
 function lowerPh({ subject }: Work, context: FormulaContext): Told[] {
   const window = workingWindow(subject)
-  const { ph } = context
+  const {
+    ph,
+    world: { say },
+  } = context
   const parts = acidPartsOf(subject, context)
   if (!window || window.range.max === undefined || ph === null || parts.length === 0) return []
   const target = Math.round((window.range.max - EDGE_PH) * 10) / 10
   if (ph <= target) return []
   const shares = parts.map(({ form }) => {
-    const acid = nameOf(form.acid).toLowerCase()
-    return `${shareText(shareAt(form, target))} of the ${acid} (now ${shareText(shareAt(form, ph))})`
+    const [there, here] = [target, ph].map((one) => shareText(shareAt(form, one), say))
+    return say`${there ?? ''} of the ${say.inside(nameOf(form.acid))} (now ${here ?? ''})`
   })
   const blocked = tooAcidFor(context, target)
   return [
     {
       about: [subject.id],
-      message: `At pH ${short(target)} or below ${list(shares)} would be undissociated${blocked.length > 0 ? `; ${list(blocked)} would not bear that` : ''}`,
+      message: [
+        say`At pH ${say.short(target)} or below ${say.list(shares, 'and')} would be undissociated`,
+        ...(blocked.length > 0 ? [say`${say.list(blocked, 'and')} would not bear that`] : []),
+      ].join('; '),
       because: [
-        cite(`works to pH ${window.range.max}`, window.claim),
+        cite(say`works to pH ${window.range.max}`, window.claim),
         ...parts.flatMap(({ form }) => form.claims.map(({ id, says }) => cite(says, { id }))),
       ],
       sources: [...new Set(parts.flatMap(({ form }) => form.claims.map(({ source }) => source)))].sort(),
@@ -57,17 +63,21 @@ function lessSurfactant(state: SubstanceState, context: FormulaContext): Told[] 
   const { oil_to_water, water_percent } = phasesOf(context)
   // free share = 1 / (K · phi + 1 + k · S) is to be one half
   const room = 1 / HALF - 1 - ((ratio.min + ratio.max) / 2) * oil_to_water
-  const name = nameOf(state.subject)
+  const { say } = context.world
+  const name = say.inside(nameOf(state.subject))
   const message =
     room > 0
-      ? `With ${nameOf(taker.surfactant)} at ${short(((room / row.binding_per_percent) * water_percent) / 100)} % of the formula half of the ${name.toLowerCase()} would stay free`
-      : `With this much oil no level of ${nameOf(taker.surfactant)} leaves half of the ${name.toLowerCase()} free`
+      ? say`With ${nameOf(taker.surfactant)} at ${say.short(((room / row.binding_per_percent) * water_percent) / 100)} % of the formula half of the ${name} would stay free`
+      : say`With this much oil no level of ${nameOf(taker.surfactant)} leaves half of the ${name} free`
   return [
     {
       about: [...new Set([state.subject.id, taker.surfactant.id])].sort(),
       message,
       because: [
-        cite(`total over free grows by ${row.binding_per_percent} for each % (${row.source}, ${row.access})`, row),
+        cite(
+          say`total over free grows by ${row.binding_per_percent} for each % (${row.source}, ${say.text(row.access)})`,
+          row,
+        ),
       ],
       sources: [row.source],
     },
@@ -78,7 +88,7 @@ function lessSurfactant(state: SubstanceState, context: FormulaContext): Told[] 
 const KEEPS_TO_WATER = 1.4
 
 /** Agents of the table that keep to the water, the most usual first. */
-function keepToWater(world: World, ph: number | null): string[] {
+function keepToWater(world: World, ph: number | null): Subject[] {
   const figures = figuresOf(world)
   return [...figures.logP]
     .filter(([id, { log_p }]) => {
@@ -90,7 +100,7 @@ function keepToWater(world: World, ph: number | null): string[] {
     .sort()
     .flatMap((id) => {
       const agent = world.find(id)
-      return agent ? [nameOf(agent).toLowerCase()] : []
+      return agent ? [agent] : []
     })
 }
 
@@ -99,17 +109,19 @@ function otherAgent(context: FormulaContext): Told[] {
   const lost = agentsHere(context).filter(({ substances }) =>
     substances.some(({ free }) => free !== null && free.taken.oil + free.taken.micelles > HALF * 100),
   )
-  const names = keepToWater(context.world, context.ph).filter((name) =>
-    lost.every(({ subject }) => nameOf(subject).toLowerCase() !== name),
+  const { say } = context.world
+  const others = keepToWater(context.world, context.ph).filter(({ id }) =>
+    lost.every(({ subject }) => subject.id !== id),
   )
-  if (lost.length === 0 || names.length === 0) return []
+  if (lost.length === 0 || others.length === 0) return []
+  const names = others.map((agent) => say.inside(nameOf(agent)))
   return [
     {
       about: lost.map(({ subject }) => subject.id),
-      message: `Agents that keep to the water lose less: ${list(names)}`,
+      message: say`Agents that keep to the water lose less: ${say.list(names, 'and')}`,
       because: [
         {
-          fact: `log P of at most ${KEEPS_TO_WATER}: fewer than ${Math.round(10 ** KEEPS_TO_WATER)} parts in octanol for one in water`,
+          fact: say`log P of at most ${KEEPS_TO_WATER}: fewer than ${Math.round(10 ** KEEPS_TO_WATER)} parts in octanol for one in water`,
         },
       ],
       sources: ['LOGP_MEM'],

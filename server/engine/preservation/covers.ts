@@ -1,5 +1,6 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Sure } from './strength.ts'
 import { GROUPS } from './tables.ts'
 import type { Group } from './tables.ts'
@@ -8,12 +9,14 @@ import { onceFor } from './once.ts'
 import { preservingWork, sumOver } from './work.ts'
 import type { Work } from './work.ts'
 
-export const GROUP_NAME: Record<Group, string> = {
-  gramPositive: 'gram-positive bacteria',
-  gramNegative: 'gram-negative bacteria',
-  yeast: 'yeast',
-  mould: 'mould',
+const GROUP_NAME: Record<Group, (say: Say) => string> = {
+  gramPositive: (say) => say`gram-positive bacteria`,
+  gramNegative: (say) => say`gram-negative bacteria`,
+  yeast: (say) => say`yeast`,
+  mould: (say) => say`mould`,
 }
+
+export const groupName = (group: Group, say: Say): string => GROUP_NAME[group](say)
 
 const STRENGTH: Record<string, number> = { strong: 1, moderate: 0.6, weak: 0.25, none: 0 }
 

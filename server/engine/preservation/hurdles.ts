@@ -4,9 +4,7 @@ import { nameOf } from '#engine/formula/say.ts'
 import { sharePlaying } from '#engine/formula/totals.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Hurdle } from '#engine/model/preservation.ts'
-import { short } from '#engine/units/round.ts'
 import { figuresOf } from './tables.ts'
-import { list } from './texts.ts'
 import { hurdleWithoutPreservative } from './too-little.ts'
 import { estimateActivity, growthAt } from './water-activity.ts'
 
@@ -15,16 +13,17 @@ type Kind = (context: FormulaContext) => Hurdle[]
 const ACID_PH = 4
 const ALKALINE_PH = 9.5
 
-const ph: Kind = ({ ph: here }) => {
+const ph: Kind = ({ ph: here, world: { say } }) => {
   if (here === null) return []
   if (here <= ACID_PH)
     return [
       {
         kind: 'ph',
-        text: `pH ${short(here)}: most bacteria grow poorly in so much acid; yeasts and moulds do not mind`,
+        text: say`pH ${say.short(here)}: most bacteria grow poorly in so much acid; yeasts and moulds do not mind`,
       },
     ]
-  if (here >= ALKALINE_PH) return [{ kind: 'ph', text: `pH ${short(here)}: hardly anything grows in so much alkali` }]
+  if (here >= ALKALINE_PH)
+    return [{ kind: 'ph', text: say`pH ${say.short(here)}: hardly anything grows in so much alkali` }]
   return []
 }
 
@@ -32,13 +31,17 @@ const ph: Kind = ({ ph: here }) => {
 const WORTH_SAYING = 0.97
 
 const waterActivity: Kind = (context) => {
+  const { say } = context.world
   const alcohol_percent = sharePlaying(context.lines, 'alcohol-solvent')
   const alcohol: Hurdle[] =
     alcohol_percent >= 10
       ? [
           {
             kind: 'water-activity',
-            text: `${short(alcohol_percent)} % alcohol: ${alcohol_percent >= 20 ? 'from about 20 % on alcohol keeps water by itself' : 'a help, from about 20 % on it keeps water by itself'}`,
+            text:
+              alcohol_percent >= 20
+                ? say`${say.short(alcohol_percent)} % alcohol: from about 20 % on alcohol keeps water by itself`
+                : say`${say.short(alcohol_percent)} % alcohol: a help, from about 20 % on it keeps water by itself`,
           },
         ]
       : []
@@ -47,11 +50,16 @@ const waterActivity: Kind = (context) => {
   const { grow, stopped } = growthAt(estimate.activity, figuresOf(context.world).leastWaterActivity)
   const names = estimate.solutes
     .filter(({ share_percent }) => share_percent >= 1)
-    .map(({ subject }) => nameOf(subject).toLowerCase())
+    .map(({ subject }) => say.inside(nameOf(subject)))
+  const [no, still] = [stopped.slice(0, 3), grow.slice(-2)].map((germs) => say.list(germs.map(say.text), 'and'))
   const text = [
-    `Water activity about ${estimate.activity.toFixed(2)}, estimated from ${list(names)}, without counting what gums and emulsifiers bind`,
-    stopped.length > 0 ? `${list(stopped.slice(0, 3))}${stopped.length > 3 ? ' and others' : ''} no longer grow` : '',
-    grow.length > 0 ? `${list(grow.slice(-2))} still do, and yeasts and moulds stand less water than bacteria` : '',
+    say`Water activity about ${say.figure(estimate.activity.toFixed(2))}, estimated from ${say.list(names, 'and')}, without counting what gums and emulsifiers bind`,
+    stopped.length > 3
+      ? say`${no ?? ''} and others no longer grow`
+      : stopped.length > 0
+        ? say`${no ?? ''} no longer grow`
+        : '',
+    grow.length > 0 ? say`${still ?? ''} still do, and yeasts and moulds stand less water than bacteria` : '',
   ]
   return [...alcohol, { kind: 'water-activity', text: text.filter((part) => part !== '').join('; ') }]
 }
@@ -65,7 +73,8 @@ const chelator: Kind = (context) =>
     .filter(({ subject }) => isChelator(subject, context))
     .map(({ subject, share_percent }) => ({
       kind: 'chelator' as const,
-      text: `${nameOf(subject)} at ${short(share_percent)} % takes metal ions from gram-negative bacteria: with 0.2 % methylparaben 0.01 % disodium EDTA brought the time for nine of ten P. aeruginosa from above 9 h to 0.8 h, for E. coli it changed nothing (JSCC1989, Table VI, read); no preservative by itself`,
+      text: context.world
+        .say`${nameOf(subject)} at ${context.world.say.short(share_percent)} % takes metal ions from gram-negative bacteria: with 0.2 % methylparaben 0.01 % disodium EDTA brought the time for nine of ten P. aeruginosa from above 9 h to 0.8 h, for E. coli it changed nothing (JSCC1989, Table VI, read); no preservative by itself`,
     }))
 
 /** Moisturisers that also disturb membranes; plain glycerin does not. */
@@ -77,24 +86,30 @@ const humectant: Kind = (context) =>
     .filter(({ subject }) => isMultifunctional(subject))
     .map(({ subject, share_percent }) => ({
       kind: 'humectant' as const,
-      text: `${nameOf(subject)} at ${short(share_percent)} %: moistens and weakens germs; it helps a preservative and does not replace one`,
+      text: context.world
+        .say`${nameOf(subject)} at ${context.world.say.short(share_percent)} %: moistens and weakens germs; it helps a preservative and does not replace one`,
     }))
 
 const selfKeeping: Kind = (context) => {
   const why = hurdleWithoutPreservative(context)
   // Alcohol and alkali are told above.
-  return why === null || /alcohol|^pH/.test(why)
+  return why === null || why.kind !== 'little-water'
     ? []
-    : [{ kind: 'water-activity', text: `${why}: germs find no water to grow in while it stays so` }]
+    : [
+        {
+          kind: 'water-activity',
+          text: context.world.say`${why.text}: germs find no water to grow in while it stays so`,
+        },
+      ]
 }
 
-const packaging: Kind = ({ water_percent }) =>
+const packaging: Kind = ({ water_percent, world: { say } }) =>
   water_percent < 1
     ? []
     : [
         {
           kind: 'package',
-          text: 'Not known here: a tube, pump or airless bottle keeps fingers and water out; an open jar asks more of the preservative',
+          text: say`Not known here: a tube, pump or airless bottle keeps fingers and water out; an open jar asks more of the preservative`,
         },
       ]
 

@@ -1,6 +1,5 @@
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
-import { short } from '#engine/units/round.ts'
 import { acidPartsOf, shareAt } from './ph-findings.ts'
 import { shareText } from './texts.ts'
 import { cite } from './told.ts'
@@ -20,17 +19,19 @@ function pairs(line: FormulaLine, quat: FormulaLine, ph: number, context: Formul
   return acidPartsOf(line.subject, context).flatMap(({ form }) => {
     const ions = 1 - shareAt(form, ph)
     if (ions < LEAST_ION_SHARE) return []
-    const acid = nameOf(form.acid).toLowerCase()
+    const { say } = context.world
+    const acid = say.inside(nameOf(form.acid))
     return [
       {
         about: [line.subject.id, quat.subject.id].sort(),
-        message: `${shareText(ions)} of the ${acid} is charged at pH ${short(ph)} and may pair with ${nameOf(quat.subject)}: haze, and less of both at work`,
-        remedy:
-          'Watch a test batch for haze for a week; a lower pH leaves less of it charged; a challenge test decides',
+        message: say`${shareText(ions, say)} of the ${acid} is charged at pH ${say.short(ph)} and may pair with ${nameOf(quat.subject)}: haze, and less of both at work`,
+        remedy: say`Watch a test batch for haze for a week; a lower pH leaves less of it charged; a challenge test decides`,
         because: [
-          { fact: 'books list quaternary compounds among the incompatibilities of such acids (SUSPBOOK, secondary)' },
-          { fact: `pH ${short(ph)}` },
-          ...form.claims.map(({ id, says }) => cite(`${nameOf(form.acid)}: ${says}`, { id })),
+          {
+            fact: say`books list quaternary compounds among the incompatibilities of such acids (SUSPBOOK, secondary)`,
+          },
+          { fact: say`pH ${say.short(ph)}` },
+          ...form.claims.map(({ id, says }) => cite(say`${nameOf(form.acid)}: ${says}`, { id })),
         ],
         sources: ['SUSPBOOK'],
       },

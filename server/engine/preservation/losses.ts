@@ -1,5 +1,6 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Taker } from './micelles.ts'
 import { citedIn } from './oil-share.ts'
@@ -27,30 +28,32 @@ export interface Loss {
 
 const HALF_PERCENT = 50
 
-const OUTCOME: Record<string, string> = {
-  lost: 'a test of the pair ended in full loss',
-  'partly lost': 'a test of the pair ended in partial loss',
-  'less affected': 'tests found it less affected than parabens',
-  kept: 'a test of the pair at this level found no loss',
+const OUTCOME: Record<string, (say: Say) => string> = {
+  lost: (say) => say`a test of the pair ended in full loss`,
+  'partly lost': (say) => say`a test of the pair ended in partial loss`,
+  'less affected': (say) => say`tests found it less affected than parabens`,
+  kept: (say) => say`a test of the pair at this level found no loss`,
 }
 
+const outcomeText = (outcome: string, say: Say): string => OUTCOME[outcome]?.(say) ?? outcome
+
 /** What is known in numbers of one surfactant taking one substance; null where nothing is. */
-export function lossOf(state: SubstanceState, taker: Taker): Loss | null {
+export function lossOf(state: SubstanceState, taker: Taker, say: Say): Loss | null {
   const share = micelleShare(state, taker)
   const { outcome, rows } = taker
   if (share === null && outcome === undefined) return null
-  const name = nameOf(state.subject).toLowerCase()
+  const name = say.inside(nameOf(state.subject))
   const texts = [
-    ...(share === null ? [] : [`about ${shareText(share / 100)} of the ${name} sits in its micelles`]),
-    ...(outcome === undefined ? [] : [OUTCOME[outcome] ?? outcome]),
+    ...(share === null ? [] : [say`about ${shareText(share / 100, say)} of the ${name} sits in its micelles`]),
+    ...(outcome === undefined ? [] : [outcomeText(outcome, say)]),
   ]
   return {
     text: texts.join('; '),
     because: rows.map((row) =>
       cite(
         row.binding_per_percent === null
-          ? `${OUTCOME[row.outcome ?? ''] ?? 'tested'} (${row.source}, ${row.locator}${seenAs(row)})`
-          : `total over free grows by ${row.binding_per_percent} for each % (${row.source}, ${row.locator}${seenAs(row)})`,
+          ? `${OUTCOME[row.outcome ?? '']?.(say) ?? say`tested`} (${row.source}, ${row.locator}${seenAs(row, say)})`
+          : say`total over free grows by ${row.binding_per_percent} for each % (${row.source}, ${row.locator}${seenAs(row, say)})`,
         row,
       ),
     ),
@@ -64,7 +67,7 @@ export function lossesTo(context: FormulaContext, agent: Subject, taker: Subject
   const here = preservingWork(context).find(({ subject }) => subject.id === agent.id)
   return (here?.substances ?? []).flatMap((state) => {
     const found = state.takers.find(({ surfactant }) => surfactant.id === taker.id)
-    const loss = found && lossOf(state, found)
+    const loss = found && lossOf(state, found, context.world.say)
     return loss ? [loss] : []
   })
 }
@@ -74,21 +77,23 @@ function drawn(agent: Subject, state: SubstanceState, context: FormulaContext): 
   if (!free || !ratio || free.taken.oil < HALF_PERCENT) return []
   const { oils, oil_to_water } = phasesOf(context)
   const [most] = [...oils].sort((a, b) => b.percent - a.percent || (a.subject.id < b.subject.id ? -1 : 1))
-  const name = nameOf(state.subject).toLowerCase()
-  const between =
-    ratio.min === ratio.max
-      ? `${ratio.min.toPrecision(2)}`
-      : `${ratio.min.toPrecision(2)} to ${ratio.max.toPrecision(2)}`
+  const { say } = context.world
+  const name = say.inside(nameOf(state.subject))
+  const [low, high] = [ratio.min, ratio.max].map((one) => say.figure(one.toPrecision(2)))
+  const between = ratio.min === ratio.max ? (low ?? '') : say`${low ?? ''} to ${high ?? ''}`
   return [
     {
       about: [...new Set([agent.id, ...(most ? [most.subject.id] : [])])].sort(),
-      message: `About ${shareText(free.taken.oil / 100)} of the ${name} is drawn into the oil; ${spanText(free.free_percent)} of the water phase stays free`,
-      remedy:
-        'Count on what stays in the water: less or another oil, or an agent that keeps to the water; a challenge test decides',
+      message: say`About ${shareText(free.taken.oil / 100, say)} of the ${name} is drawn into the oil; ${spanText(free.free_percent, say)} of the water phase stays free`,
+      remedy: say`Count on what stays in the water: less or another oil, or an agent that keeps to the water; a challenge test decides`,
       because: [
-        { fact: `oil over water ${between}${ratio.rough ? ', worked out from log P' : ''}` },
-        { fact: `${oil_to_water.toPrecision(2)} parts of oil for one of water phase` },
-        ...citedIn(ratio).map((row) => cite(`${row.source}, ${row.locator || 'no locator'}${seenAs(row)}`, row)),
+        {
+          fact: ratio.rough ? say`oil over water ${between}, worked out from log P` : say`oil over water ${between}`,
+        },
+        { fact: say`${say.figure(oil_to_water.toPrecision(2))} parts of oil for one of water phase` },
+        ...citedIn(ratio).map((row) =>
+          cite(`${row.source}, ${row.locator || say`no locator`}${seenAs(row, say)}`, row),
+        ),
       ],
       sources: listed(citedIn(ratio)),
     },

@@ -9,15 +9,18 @@ export const takenByMicelles = (context: FormulaContext): Told[] =>
   agentsHere(context).flatMap(({ subject, substances }) =>
     substances.flatMap((state) =>
       state.takers.flatMap((taker) => {
-        const loss = lossOf(state, taker)
+        const { say } = context.world
+        const loss = lossOf(state, taker, say)
         if (!loss) return []
         return [
           {
             ...(loss.large && { severity: 'warn' as const }),
             about: [...new Set([subject.id, taker.surfactant.id])].sort(),
-            message: `${nameOf(taker.surfactant)} and ${nameOf(state.subject)}: ${loss.text}`,
+            message: say`${nameOf(taker.surfactant)} and ${nameOf(state.subject)}: ${loss.text}`,
             because: [
-              { fact: `${nameOf(taker.surfactant)} makes up ${taker.percent.toPrecision(2)} % of the water phase` },
+              {
+                fact: say`${nameOf(taker.surfactant)} makes up ${say.figure(taker.percent.toPrecision(2))} % of the water phase`,
+              },
               ...loss.because,
             ],
             sources: loss.sources,

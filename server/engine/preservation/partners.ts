@@ -2,19 +2,19 @@ import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
 import { numberOf, usedClaim } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { World } from '#engine/graph/world.ts'
 import { isUnproven } from './agents.ts'
-import { list } from './texts.ts'
 import type { Group } from './tables.ts'
 import { windowPosition } from './window.ts'
 
 /** Families as a maker knows them; the first that an agent belongs to names it. */
-const FAMILIES: readonly [string, string][] = [
-  ['paraben', 'a paraben'],
-  ['organic-acid', 'an organic acid'],
-  ['aromatic-alcohol', 'an aromatic alcohol'],
-  ['cationic-biocide', 'a cationic preservative'],
-  ['booster-only', 'a booster'],
+const FAMILIES: readonly [string, (name: string, say: Say) => string][] = [
+  ['paraben', (name, say) => say`a paraben such as ${name}`],
+  ['organic-acid', (name, say) => say`an organic acid such as ${name}`],
+  ['aromatic-alcohol', (name, say) => say`an aromatic alcohol such as ${name}`],
+  ['cationic-biocide', (name, say) => say`a cationic preservative such as ${name}`],
+  ['booster-only', (name, say) => say`a booster such as ${name}`],
 ]
 
 /** Rare agents and well-known sensitisers are no advice. */
@@ -57,7 +57,7 @@ function fitting(world: World, groups: readonly Group[], ph: number | null): rea
   const found = known.get(key)
   if (found) return found
   const agents = advisable(world).flatMap((agent) => {
-    const family = FAMILIES.find(([one]) => agent.classes.has(one))?.[1]
+    const family = FAMILIES.find(([one]) => agent.classes.has(one))?.[0]
     return family !== undefined && fits(agent, groups, ph === null ? null : Number(ph.toFixed(1)))
       ? [[family, agent] as const]
       : []
@@ -68,10 +68,12 @@ function fitting(world: World, groups: readonly Group[], ph: number | null): rea
 
 /** Families of partners that cover these groups at the pH of the formula, each with its most usual member; '' if none. */
 export function partnersFor(context: FormulaContext, groups: readonly Group[]): string {
+  const { say } = context.world
   const named = new Map<string, string>()
   for (const [family, agent] of fitting(context.world, groups, context.ph)) {
     if (named.has(family) || context.lines.some(({ subject }) => subject.id === agent.id)) continue
-    named.set(family, nameOf(agent))
+    named.set(family, say.inside(nameOf(agent)))
   }
-  return list([...named].slice(0, 3).map(([family, name]) => `${family} such as ${name.toLowerCase()}`))
+  const texts = [...named].flatMap(([family, name]) => FAMILIES.find(([one]) => one === family)?.[1](name, say) ?? [])
+  return say.list(texts.slice(0, 3), 'and')
 }

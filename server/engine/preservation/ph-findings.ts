@@ -3,9 +3,8 @@ import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf, sourcesOf } from '#engine/formula/say.ts'
 import type { Subject } from '#engine/graph/subject.ts'
-import { rangeText } from '#engine/units/range.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Range } from '#engine/units/range.ts'
-import { short } from '#engine/units/round.ts'
 import { acidFormOf } from './acid.ts'
 import type { AcidForm } from './acid.ts'
 import { preserves } from './agents.ts'
@@ -34,11 +33,11 @@ export const shareAt = ({ pka }: AcidForm, ph: number): number =>
   undissociatedShare(clampPh(ph), (pka.min + pka.max) / 2)
 
 /** "1.6 % of the benzoic acid" for each acid of an agent at a pH. */
-const undissociatedText = (parts: readonly AcidPart[], ph: number): string =>
-  parts.map(({ form }) => `${shareText(shareAt(form, ph))} of the ${nameOf(form.acid).toLowerCase()}`).join(', ')
+const undissociatedText = (parts: readonly AcidPart[], ph: number, say: Say): string =>
+  parts.map(({ form }) => say`${shareText(shareAt(form, ph), say)} of the ${say.inside(nameOf(form.acid))}`).join(', ')
 
-const acidReasons = (parts: readonly AcidPart[]): Told['because'] =>
-  parts.flatMap(({ form }) => form.claims.map(({ id, says }) => cite(`${nameOf(form.acid)}: ${says}`, { id })))
+const acidReasons = (parts: readonly AcidPart[], say: Say): Told['because'] =>
+  parts.flatMap(({ form }) => form.claims.map(({ id, says }) => cite(say`${nameOf(form.acid)}: ${says}`, { id })))
 
 const acidSources = (parts: readonly AcidPart[]): string[] => listed(parts.flatMap(({ form }) => form.claims))
 
@@ -46,14 +45,23 @@ function outside(subject: Subject, ph: number, context: FormulaContext): Told[] 
   const window = workingWindow(subject)
   if (!window || windowPosition(subject, ph) !== 'outside') return []
   const parts = ph > (window.range.max ?? 14) ? acidPartsOf(subject, context) : []
-  const range = rangeText(window.range)
-  const how = parts.length > 0 ? `only ${undissociatedText(parts, ph)} is undissociated` : 'too little of it is at work'
+  const { say } = context.world
+  const range = say.range(window.range)
+  const name = nameOf(subject)
+  const here = say.short(ph)
   return [
     {
       about: [subject.id],
-      message: `${nameOf(subject)} preserves at pH ${range}; at pH ${short(ph)} ${how}`,
-      remedy: `Bring the pH to ${range}, or preserve with something that works at pH ${short(ph)}; only a challenge test can tell`,
-      because: [cite(`preserves at pH ${range}`, window.claim), { fact: `pH ${short(ph)}` }, ...acidReasons(parts)],
+      message:
+        parts.length > 0
+          ? say`${name} preserves at pH ${range}; at pH ${here} only ${undissociatedText(parts, ph, say)} is undissociated`
+          : say`${name} preserves at pH ${range}; at pH ${here} too little of it is at work`,
+      remedy: say`Bring the pH to ${range}, or preserve with something that works at pH ${here}; only a challenge test can tell`,
+      because: [
+        cite(say`preserves at pH ${range}`, window.claim),
+        { fact: say`pH ${here}` },
+        ...acidReasons(parts, say),
+      ],
       sources: [...new Set([...sourcesOf(window.claim), ...acidSources(parts)])].sort(),
     },
   ]
@@ -67,13 +75,14 @@ function failedInLotion(subject: Subject, ph: number, context: FormulaContext): 
     ({ subject: other, effect }) => other.id !== subject.id && effect.most >= ENOUGH_DOSE,
   )
   if (partner) return []
+  const { say } = context.world
   return failed.map((row) => ({
     about: [subject.id],
-    message: `${nameOf(subject)} alone did not preserve a lotion with ${row.emulsifier} emulsifier at pH ${rangeText(row.ph)}, at the highest level that was tried; this one has pH ${short(ph)}`,
-    remedy: 'Add a partner or lower the pH; only a challenge test can tell',
+    message: say`${nameOf(subject)} alone did not preserve a lotion with ${say.text(row.emulsifier)} emulsifier at pH ${say.range(row.ph)}, at the highest level that was tried; this one has pH ${say.short(ph)}`,
+    remedy: say`Add a partner or lower the pH; only a challenge test can tell`,
     because: [
-      cite(`not preserved at the highest level tried (${row.source}, ${row.locator})`, row),
-      { fact: `pH ${short(ph)}` },
+      cite(say`not preserved at the highest level tried (${row.source}, ${row.locator})`, row),
+      { fact: say`pH ${say.short(ph)}` },
     ],
     sources: listed([row]),
   }))
@@ -95,15 +104,17 @@ function atEnd(subject: Subject, ph: number, range: Range, context: FormulaConte
   if (!window || max === undefined || max - ph > EDGE_PH + 1e-9) return []
   const parts = acidPartsOf(subject, context)
   if (parts.length === 0) return []
+  const { say } = context.world
+  const [now, drifted] = [ph, ph + EDGE_PH].map((one) => undissociatedText(parts, one, say))
   return [
     {
       about: [subject.id],
-      message: `pH ${short(ph)} is the end of the window of ${nameOf(subject)} (${rangeText(range)}): ${undissociatedText(parts, ph)} is undissociated; ${undissociatedText(parts, ph + EDGE_PH)} if the pH drifts up by ${EDGE_PH}`,
-      remedy: `Bring the pH to ${short(max - EDGE_PH)} or below, measured after a week, or add a partner that does not hang on the pH`,
+      message: say`pH ${say.short(ph)} is the end of the window of ${nameOf(subject)} (${say.range(range)}): ${now ?? ''} is undissociated; ${drifted ?? ''} if the pH drifts up by ${EDGE_PH}`,
+      remedy: say`Bring the pH to ${say.short(max - EDGE_PH)} or below, measured after a week, or add a partner that does not hang on the pH`,
       because: [
-        cite(`preserves at pH ${rangeText(range)}`, window.claim),
-        { fact: `pH ${short(ph)}` },
-        ...acidReasons(parts),
+        cite(say`preserves at pH ${say.range(range)}`, window.claim),
+        { fact: say`pH ${say.short(ph)}` },
+        ...acidReasons(parts, say),
       ],
       sources: [...new Set([...sourcesOf(window.claim), ...acidSources(parts)])].sort(),
     },

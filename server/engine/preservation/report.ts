@@ -28,31 +28,35 @@ const noWater: Tell = (context) =>
     ? [
         {
           about: [],
-          message: `No water to preserve: dry, germs do not grow. Wet fingers, steam and shower water bring some in${context.formula.product === 'rinse-off' ? ', and what is used in the shower gets wet each time' : ''}`,
-          remedy:
-            'Keep it dry: a spatula, a closed lid, small packs; a product that is wetted in use wants a preservative that dissolves in it',
-          because: [{ fact: 'less than 1 % water' }],
+          message:
+            context.formula.product === 'rinse-off'
+              ? context.world
+                  .say`No water to preserve: dry, germs do not grow. Wet fingers, steam and shower water bring some in, and what is used in the shower gets wet each time`
+              : context.world
+                  .say`No water to preserve: dry, germs do not grow. Wet fingers, steam and shower water bring some in`,
+          remedy: context.world
+            .say`Keep it dry: a spatula, a closed lid, small packs; a product that is wetted in use wants a preservative that dissolves in it`,
+          because: [{ fact: context.world.say`less than 1 % water` }],
           sources: ['practice'],
         },
       ]
     : []
 
-const unproven: Tell = ({ lines }) =>
+const unproven: Tell = ({ lines, world: { say } }) =>
   lines
     .filter(({ subject }) => isUnproven(subject))
     .map(({ subject }) => ({
       about: [subject.id],
-      message: `${nameOf(subject)} is sold as a preservative on weak or contradicted evidence; it is not counted as one here`,
-      because: [{ fact: 'weak or contradicted evidence' }],
+      message: say`${nameOf(subject)} is sold as a preservative on weak or contradicted evidence; it is not counted as one here`,
+      because: [{ fact: say`weak or contradicted evidence` }],
       sources: [subject.classProvenance.source],
     }))
 
-const challengeTest: Tell = () => [
+const challengeTest: Tell = ({ world: { say } }) => [
   {
     about: [],
-    message:
-      'Only a challenge test of the finished product in its pack can tell whether it is preserved; this reply sums up published figures and usual practice',
-    because: [{ fact: 'combinations pass where parts fail, and the reverse (JACOBS1975, read)' }],
+    message: say`Only a challenge test of the finished product in its pack can tell whether it is preserved; this reply sums up published figures and usual practice`,
+    because: [{ fact: say`combinations pass where parts fail, and the reverse (JACOBS1975, read)` }],
     sources: ['JACOBS1975'],
   },
 ]

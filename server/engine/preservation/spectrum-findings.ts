@@ -2,8 +2,7 @@ import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
 import { partnersFor } from './partners.ts'
-import { GROUP_NAME, openGroups } from './covers.ts'
-import { list } from './texts.ts'
+import { groupName, openGroups } from './covers.ts'
 import { cite } from './told.ts'
 import type { Told } from './told.ts'
 import { mustBePreserved } from './too-little.ts'
@@ -14,16 +13,22 @@ export function spectrumOpen(context: FormulaContext): Told[] {
   if (!mustBePreserved(context)) return []
   const open = openGroups(context)
   if (open.length === 0) return []
+  const { say } = context.world
   const work = agentsHere(context)
   const partners = partnersFor(context, open)
   return [
     {
       about: work.map(({ subject }) => subject.id).sort(),
-      message: `The preservatives leave ${list(open.map((group) => GROUP_NAME[group]))} weakly covered`,
-      remedy: `Add a partner that covers them${partners ? ` (${partners})` : ''}; only a challenge test can tell`,
+      message: say`The preservatives leave ${say.list(
+        open.map((group) => groupName(group, say)),
+        'and',
+      )} weakly covered`,
+      remedy: partners
+        ? say`Add a partner that covers them (${partners}); only a challenge test can tell`
+        : say`Add a partner that covers them; only a challenge test can tell`,
       because: work.flatMap(({ subject }) => {
         const claim = usedClaim(subject, 'spectrum')
-        return claim ? [cite(`spectrum of ${nameOf(subject)}`, claim)] : []
+        return claim ? [cite(say`spectrum of ${nameOf(subject)}`, claim)] : []
       }),
       sources: work.flatMap(({ subject }) => usedClaim(subject, 'spectrum')?.source ?? []).sort(),
     },

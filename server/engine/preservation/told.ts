@@ -1,3 +1,4 @@
+import type { Say } from '#engine/words/say.ts'
 import type { Finding, Severity } from '#engine/model/finding.ts'
 
 /** What this layer has to say about a formula; a rule or the reply adds its name and usual severity. */
@@ -13,4 +14,5 @@ export const listed = (rows: readonly { source: string }[]): string[] =>
   [...new Set(rows.flatMap(({ source }) => source.split(/\s*;\s*/)))].sort()
 
 /** How a figure was seen, where that is worth a word. */
-export const seenAs = ({ access }: { access: string }): string => (access === 'memory' ? ', from memory' : '')
+export const seenAs = ({ access }: { access: string }, say: Say): string =>
+  access === 'memory' ? say`, from memory` : ''

@@ -1,8 +1,6 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { nameOf } from '#engine/formula/say.ts'
 import { sharePlaying } from '#engine/formula/totals.ts'
-import { short } from '#engine/units/round.ts'
-import { list } from './texts.ts'
 import type { Told } from './told.ts'
 import { agentsHere, preservingDose, preservingWork } from './work.ts'
 import type { Work } from './work.ts'
@@ -19,13 +17,20 @@ export function humectantsBindWater({ lines, water_percent }: FormulaContext, wi
   return wet_percent > 0 && sharePlaying(left, 'humectant') / wet_percent > BINDS_PART
 }
 
-/** Why a formula with water may do without a preservative, or null. Each is a hurdle of its own, said in words. */
-export function hurdleWithoutPreservative(context: FormulaContext): string | null {
+interface KeepsItself {
+  kind: 'alcohol' | 'alkali' | 'little-water'
+  text: string
+}
+
+/** Why a formula with water may do without a preservative, or null. Each is a hurdle of its own. */
+export function hurdleWithoutPreservative(context: FormulaContext): KeepsItself | null {
+  const { say } = context.world
   const alcohol_percent = sharePlaying(context.lines, 'alcohol-solvent')
-  if (alcohol_percent >= 20) return `${short(alcohol_percent)} % alcohol`
-  if (context.ph !== null && context.ph >= 9.5) return `pH ${short(context.ph)}`
-  if (humectantsBindWater(context)) return 'little free water beside the humectants'
-  if (context.form === 'bar' && context.water_percent < 30) return 'a solid bar with little free water'
+  if (alcohol_percent >= 20) return { kind: 'alcohol', text: say`${say.short(alcohol_percent)} % alcohol` }
+  if (context.ph !== null && context.ph >= 9.5) return { kind: 'alkali', text: say`pH ${say.short(context.ph)}` }
+  if (humectantsBindWater(context)) return { kind: 'little-water', text: say`little free water beside the humectants` }
+  if (context.form === 'bar' && context.water_percent < 30)
+    return { kind: 'little-water', text: say`a solid bar with little free water` }
   return null
 }
 
@@ -46,17 +51,21 @@ export function tooLittle(context: FormulaContext): Told[] {
   const work = agentsHere(context)
   const named = work.map(({ subject }) => nameOf(subject))
   const idle = work.filter(isIdle).map(({ subject }) => nameOf(subject))
-  const water = `${short(context.water_percent)} % water`
-  const how = idle.length > 0 ? `${list(idle)}: dosed, but not at work here` : list(named)
+  const { say } = context.world
+  const water = say`${say.short(context.water_percent)} % water`
+  const how = idle.length > 0 ? say`${say.list(idle, 'and')}: dosed, but not at work here` : say.list(named, 'and')
   return [
     {
       about: work.map(({ subject }) => subject.id).sort(),
       message:
         named.length === 0
-          ? `${water} and nothing that preserves it`
-          : `${water} and too little that preserves it (${how})`,
-      remedy: 'Add a preservative system at its own dose and inside its pH window, and have a challenge test made',
-      because: [{ fact: `water phase ${water}` }, { fact: `preserving dose at work ${short(dose)} of a full one` }],
+          ? say`${water} and nothing that preserves it`
+          : say`${water} and too little that preserves it (${how})`,
+      remedy: say`Add a preservative system at its own dose and inside its pH window, and have a challenge test made`,
+      because: [
+        { fact: say`water phase ${water}` },
+        { fact: say`preserving dose at work ${say.short(dose)} of a full one` },
+      ],
       sources: ['practice'],
     },
   ]

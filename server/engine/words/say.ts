@@ -20,6 +20,10 @@ export interface Say {
   text(english: string): string
   /** a figure with three significant digits */
   short(value: number): string
+  /** a figure that was written with digits of its own choosing */
+  figure(digits: string): string
+  /** a name inside a sentence: in small letters where the language has them there */
+  inside(name: string): string
   /** "3 to 5", "at most 5", "from 3" */
   range(range: Range): string
   /** a noun with its article where the language can do without knowing the noun's gender, else the noun alone */
@@ -51,6 +55,8 @@ export const english: Say = Object.assign(inEnglish, {
   language: 'en' as const,
   text: (words: string) => words,
   short,
+  figure: (digits: string) => digits,
+  inside: (name: string) => name.toLowerCase(),
   range: rangeText,
   article: withArticle,
   list: listOf,
@@ -85,6 +91,8 @@ export function german(catalogue: Catalogue): Say {
     language: 'de' as const,
     text: (words: string) => catalogue.get(words) ?? words,
     short: (value: number) => withComma(short(value)),
+    figure: withComma,
+    inside: (name: string) => name,
     range: germanRange,
     article: (noun: string) => noun,
     list: (words: readonly string[], last: 'and' | 'or') => listOf(words, last === 'and' ? 'und' : 'oder'),
