@@ -5,7 +5,7 @@ import { NotFoundPage } from './pages/not-found-page.tsx'
 import { Boundary } from './parts/boundary.tsx'
 import { Frame } from './parts/frame.tsx'
 import { Loading } from './parts/states.tsx'
-import { text } from './text/en.ts'
+import { text } from './text/text.ts'
 
 // Pages that the bench does not need come in files of their own, so that its first load does not grow.
 const BatchPage = lazy(() => import('./pages/batch-page.tsx').then((page) => ({ default: page.BatchPage })))

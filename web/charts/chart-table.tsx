@@ -1,4 +1,4 @@
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 
 interface Props {
   caption: string

@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import { useWidth } from '#web/client/use-width.ts'
 import { upTo } from '#web/format/number.ts'
-import { calculations } from '#web/text/en-calculations.ts'
+import { calculations } from '#web/text/calculations.ts'
 import { ChartNames } from './chart-names.tsx'
 import { letterOf } from './mark.tsx'
 

@@ -1,4 +1,4 @@
-import { working } from '#web/text/en-working.ts'
+import { working } from '#web/text/working.ts'
 
 const T = working.preservation
 const GERMS = ['gramPositive', 'gramNegative', 'yeast', 'mould'] as const

@@ -1,4 +1,4 @@
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 import { readable } from './use-labels.ts'
 import { useDebounced } from './use-debounced.ts'
 import { useResolve } from './use-resolve.ts'

@@ -1,5 +1,5 @@
 import { useEffect } from 'react'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** Names the window after the page. */
 export function useTitle(page: string): void {

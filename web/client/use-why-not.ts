@@ -1,4 +1,4 @@
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { useDebounced } from './use-debounced.ts'
 import { useResolve } from './use-resolve.ts'
 

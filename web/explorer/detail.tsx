@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import type { GraphNode } from '#web/client/use-graph.ts'
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import { nodeHeld } from './holds.ts'
 import type { Conditions } from './holds.ts'
 import { Mark } from './mark.tsx'

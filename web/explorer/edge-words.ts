@@ -1,8 +1,8 @@
 import type { GraphEdge } from '#web/client/use-graph.ts'
 import { rangeText } from '#web/format/number.ts'
 import { sourceWords } from '#web/format/source.ts'
-import { text } from '#web/text/en.ts'
-import { explorer } from '#web/text/en-explorer.ts'
+import { text } from '#web/text/text.ts'
+import { explorer } from '#web/text/explorer.ts'
 
 const T = explorer.detail
 

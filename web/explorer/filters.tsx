@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from 'react'
 import { useDebounced } from '#web/client/use-debounced.ts'
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import type { Holding } from './holds.ts'
 import { relationWords } from './names.ts'
 import { RELATIONS, USUAL } from './relations.ts'

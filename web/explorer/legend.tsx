@@ -1,4 +1,4 @@
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import { Mark } from './mark.tsx'
 
 const T = explorer.legend

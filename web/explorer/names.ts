@@ -4,8 +4,8 @@ import type { Held } from './holds.ts'
 import type { Conditions } from './holds.ts'
 import type { Direction } from './relations.ts'
 import { rangeText, upTo } from '#web/format/number.ts'
-import { text } from '#web/text/en.ts'
-import { explorer as T } from '#web/text/en-explorer.ts'
+import { text } from '#web/text/text.ts'
+import { explorer as T } from '#web/text/explorer.ts'
 
 /** The name of a node as a person reads it. */
 export const nodeName = ({ kind, label }: Pick<GraphNode, 'kind' | 'label'>): string =>

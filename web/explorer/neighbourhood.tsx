@@ -1,7 +1,7 @@
 import { lazy, Suspense, useMemo } from 'react'
 import { useWidth } from '#web/client/use-width.ts'
 import { Loading } from '#web/parts/states.tsx'
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import { Detail } from './detail.tsx'
 import type { Conditions } from './holds.ts'
 import { Legend } from './legend.tsx'

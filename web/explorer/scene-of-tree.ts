@@ -7,7 +7,7 @@ import type { Scene, SceneEdge, SceneNode } from './scene.ts'
 import { groupsIn, nodesIn } from './tree.ts'
 import type { GroupItem, NodeItem } from './tree.ts'
 import { moreKey } from './outline.ts'
-import { explorer as T } from '#web/text/en-explorer.ts'
+import { explorer as T } from '#web/text/explorer.ts'
 
 /** Width of a sign of the labels [px], on the safe side of what is drawn. */
 const SIGN_PX = 6.8

@@ -5,7 +5,7 @@ import { useIngredients } from '#web/client/use-ingredients.ts'
 import { readable } from '#web/client/use-labels.ts'
 import { useResolve } from '#web/client/use-resolve.ts'
 import { useRoles } from '#web/client/use-roles.ts'
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 
 const T = explorer.search
 const WHILE_TYPING_MS = 250

@@ -1,5 +1,5 @@
 import { useId, useMemo, useState } from 'react'
-import { explorer as T } from '#web/text/en-explorer.ts'
+import { explorer as T } from '#web/text/explorer.ts'
 import { nodeHeld } from './holds.ts'
 import type { Conditions } from './holds.ts'
 import { Mark } from './mark.tsx'

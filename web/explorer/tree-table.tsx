@@ -1,5 +1,5 @@
 import { Link } from 'wouter'
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import { saysOf, seenOf } from './edge-words.ts'
 import { edgeHeld, nodeHeld, together } from './holds.ts'
 import type { Conditions } from './holds.ts'

@@ -1,4 +1,4 @@
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import type { WayStep } from './address.ts'
 import { relationWords } from './names.ts'
 import { readFrom } from './relations.ts'

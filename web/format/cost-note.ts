@@ -1,7 +1,7 @@
 import { costChange } from '#web/state/swap-cost.ts'
 import type { Prices } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { sheet as T } from '#web/text/en-sheet.ts'
+import { sheet as T } from '#web/text/sheet.ts'
 import { costText } from './mass.ts'
 
 export interface Money {

@@ -1,4 +1,4 @@
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** Id of a source as a person reads it; practice and memory are said to be no source. */
 export const sourceWords = (id: string): string => text.finding.noSource[id] ?? id

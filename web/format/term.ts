@@ -1,4 +1,4 @@
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** A property or criterion as a person reads it. */
 export const termWords = (id: string): string => text.terms[id] ?? id.replaceAll(/[-_:]/g, ' ')

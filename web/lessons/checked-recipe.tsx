@@ -3,7 +3,7 @@ import { Findings } from '#web/parts/findings.tsx'
 import { FormulaTable } from '#web/parts/formula-table.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import type { Formula } from '#web/state/to-formula.ts'
-import { lessons } from '#web/text/en-lessons.ts'
+import { lessons } from '#web/text/lessons.ts'
 
 const T = lessons.live
 

@@ -4,7 +4,7 @@ import { useLessons } from '#web/client/use-lessons.ts'
 import type { RoleShort } from '#web/client/use-roles.ts'
 import { useRoles } from '#web/client/use-roles.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { lessons as T } from '#web/text/en-lessons.ts'
+import { lessons as T } from '#web/text/lessons.ts'
 import './lessons.css'
 
 function Links({ lessons }: { lessons: readonly LessonShort[] }) {

@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { useLessons } from '#web/client/use-lessons.ts'
-import { lessons as T } from '#web/text/en-lessons.ts'
+import { lessons as T } from '#web/text/lessons.ts'
 
 /** Link to the lesson about a role, where there is one. */
 export function LessonOfRole({ role }: { role: string }) {

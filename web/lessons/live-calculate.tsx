@@ -5,7 +5,7 @@ import type { Live } from '#web/client/use-lessons.ts'
 import { upTo } from '#web/format/number.ts'
 import { CalcAnswer } from '#web/parts/calc-answer.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { lessons } from '#web/text/en-lessons.ts'
+import { lessons } from '#web/text/lessons.ts'
 import '#web/styles/calculations.css'
 import { Slider } from './slider.tsx'
 

@@ -1,5 +1,5 @@
 import type { LessonReply } from '#web/client/use-lessons.ts'
-import { lessons as T } from '#web/text/en-lessons.ts'
+import { lessons as T } from '#web/text/lessons.ts'
 import { Calculate } from './live-calculate.tsx'
 import { PhSlider } from './live-ph.tsx'
 import { BreakAndMend, LevelSlider } from './live-recipes.tsx'

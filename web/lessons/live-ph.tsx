@@ -6,7 +6,7 @@ import { readable } from '#web/client/use-labels.ts'
 import type { LessonReply, Live } from '#web/client/use-lessons.ts'
 import { rangeText, upTo } from '#web/format/number.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { lessons } from '#web/text/en-lessons.ts'
+import { lessons } from '#web/text/lessons.ts'
 import { CheckedRecipe } from './checked-recipe.tsx'
 import { Slider } from './slider.tsx'
 

@@ -3,7 +3,7 @@ import type { LessonReply, Live } from '#web/client/use-lessons.ts'
 import { upTo } from '#web/format/number.ts'
 import { Choice } from '#web/parts/choice.tsx'
 import { freshLines } from '#web/state/fresh-lines.ts'
-import { lessons } from '#web/text/en-lessons.ts'
+import { lessons } from '#web/text/lessons.ts'
 import { CheckedRecipe } from './checked-recipe.tsx'
 import { Slider } from './slider.tsx'
 

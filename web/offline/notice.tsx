@@ -1,5 +1,5 @@
 import { useState, useSyncExternalStore } from 'react'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { hasLooseText, keptNow, onKept, takeNewer } from './keep.ts'
 import { onStanding, standingNow } from './standing.ts'
 import type { Standing } from './standing.ts'

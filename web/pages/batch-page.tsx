@@ -11,7 +11,7 @@ import type { BatchInputs } from '#web/state/batch-inputs.ts'
 import { setSettings } from '#web/state/edit.ts'
 import { useBatchLink } from '#web/state/use-batch-link.ts'
 import { useBench } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const USUAL_G = 100
 

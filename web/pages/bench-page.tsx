@@ -13,8 +13,8 @@ import { isBlank } from '#web/state/recipes.ts'
 import { useRecipeLink } from '#web/state/use-recipe-link.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { recipes } from '#web/text/en-recipes.ts'
-import { text } from '#web/text/en.ts'
+import { recipes } from '#web/text/recipes.ts'
+import { text } from '#web/text/text.ts'
 
 /** Says an undo or redo, and finds a place for the focus where the change took it away. */
 function useStepped({ stepped, bench }: BenchStore): void {

@@ -6,7 +6,7 @@ import { useTitle } from '#web/client/use-title.ts'
 import { CalcCaution } from '#web/parts/calc-caution.tsx'
 import { CalcOne } from '#web/parts/calc-one.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 import '#web/styles/calculations.css'
 
 function Topics({ calculations }: { calculations: readonly CalculationShort[] }) {

@@ -11,9 +11,9 @@ import { loadInputs } from '#web/state/batch-inputs.ts'
 import type { Bench } from '#web/state/bench.ts'
 import { benchOf, loadRecipes } from '#web/state/recipes.ts'
 import { useBench } from '#web/state/use-bench.ts'
-import { compare as T } from '#web/text/en-compare.ts'
-import { recipes as R } from '#web/text/en-recipes.ts'
-import { text } from '#web/text/en.ts'
+import { compare as T } from '#web/text/compare.ts'
+import { recipes as R } from '#web/text/recipes.ts'
+import { text } from '#web/text/text.ts'
 
 interface Option {
   id: string

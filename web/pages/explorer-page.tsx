@@ -20,7 +20,7 @@ import { Whole } from '#web/explorer/whole-graph.tsx'
 import { Way } from '#web/explorer/way.tsx'
 import { Choice } from '#web/parts/choice.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { explorer as T } from '#web/text/en-explorer.ts'
+import { explorer as T } from '#web/text/explorer.ts'
 import '#web/styles/explorer.css'
 
 interface PartProps {

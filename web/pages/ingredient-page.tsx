@@ -12,7 +12,7 @@ import { LimitsAndCautions, Names, Roles, Windows } from '#web/parts/ingredient-
 import { Neighbours } from '#web/parts/neighbours.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { sourceAnchor } from '#web/format/source.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const T = text.ingredient
 

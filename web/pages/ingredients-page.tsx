@@ -9,7 +9,7 @@ import { useTitle } from '#web/client/use-title.ts'
 import { FilterForm } from '#web/parts/filter-form.tsx'
 import { RecordList } from '#web/parts/record-list.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const WHILE_TYPING_MS = 250
 const T = text.search

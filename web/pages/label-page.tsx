@@ -15,8 +15,8 @@ import { withFact } from '#web/state/facts.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import { useRecipeLink } from '#web/state/use-recipe-link.ts'
-import { label as T } from '#web/text/en-label.ts'
-import { text } from '#web/text/en.ts'
+import { label as T } from '#web/text/label.ts'
+import { text } from '#web/text/text.ts'
 import '#web/styles/label.css'
 
 interface ForProps {

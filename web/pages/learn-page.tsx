@@ -11,8 +11,8 @@ import { LearnReview } from '#web/parts/learn-review.tsx'
 import { LearnSet } from '#web/parts/learn-set.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { dueOf } from '#web/state/review.ts'
-import { learn as T } from '#web/text/en-learn.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { learn as T } from '#web/text/learn.ts'
+import { teach } from '#web/text/teach.ts'
 import '#web/styles/learn.css'
 
 const SEEDS = 2 ** 32 - 1

@@ -6,8 +6,8 @@ import { isNoSource, sourceWords } from '#web/format/source.ts'
 import { sourceHref } from '#web/format/source-link.ts'
 import { LiveExample } from '#web/lessons/live-example.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { text } from '#web/text/en.ts'
-import { lessons as T } from '#web/text/en-lessons.ts'
+import { text } from '#web/text/text.ts'
+import { lessons as T } from '#web/text/lessons.ts'
 import '#web/lessons/lessons.css'
 
 const accesses: Readonly<Record<string, string>> = text.ingredient.accesses

@@ -1,6 +1,6 @@
 import { Link } from 'wouter'
 import { useTitle } from '#web/client/use-title.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 export function NotFoundPage() {
   useTitle(text.app.notFound)

@@ -11,9 +11,9 @@ import { benchOf, copyOf, loadRecipes, saveRecipes } from '#web/state/recipes.ts
 import type { KeptRecipe } from '#web/state/recipes.ts'
 import { openRecipe, useBench } from '#web/state/use-bench.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { compare } from '#web/text/en-compare.ts'
-import { recipes as T } from '#web/text/en-recipes.ts'
-import { text } from '#web/text/en.ts'
+import { compare } from '#web/text/compare.ts'
+import { recipes as T } from '#web/text/recipes.ts'
+import { text } from '#web/text/text.ts'
 
 const titleOf = ({ bench }: KeptRecipe): string => (bench.title === '' ? text.recipe.unnamed : bench.title)
 

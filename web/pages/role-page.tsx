@@ -9,7 +9,7 @@ import { LessonOfRole } from '#web/lessons/lesson-of-role.tsx'
 import { RecordList } from '#web/parts/record-list.tsx'
 import { RoleSought } from '#web/parts/role-sought.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const T = text.roles
 

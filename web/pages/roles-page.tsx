@@ -3,7 +3,7 @@ import type { RoleShort } from '#web/client/use-roles.ts'
 import { useRoles } from '#web/client/use-roles.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const T = text.roles
 

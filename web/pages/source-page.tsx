@@ -4,7 +4,7 @@ import type { SourceReply } from '#web/client/use-sources.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { SourceUses } from '#web/parts/source-uses.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { sources as T } from '#web/text/en-sources.ts'
+import { sources as T } from '#web/text/sources.ts'
 
 /** What it is: kind, year, place, grade, terms, note. What is not stated is said to be so. */
 function About({ source }: { source: SourceReply }) {

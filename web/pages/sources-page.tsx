@@ -5,7 +5,7 @@ import { useSources } from '#web/client/use-sources.ts'
 import type { SourceFilter, SourceShort, SourcesReply } from '#web/client/use-sources.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
-import { sources as T } from '#web/text/en-sources.ts'
+import { sources as T } from '#web/text/sources.ts'
 
 const WHILE_TYPING_MS = 250
 

@@ -12,8 +12,8 @@ import type { Formula } from '#web/state/to-formula.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import { usePrices } from '#web/state/use-prices.ts'
 import { useRecipeLink } from '#web/state/use-recipe-link.ts'
-import { sheet as T } from '#web/text/en-sheet.ts'
-import { text } from '#web/text/en.ts'
+import { sheet as T } from '#web/text/sheet.ts'
+import { text } from '#web/text/text.ts'
 import '#web/styles/swap-sheet.css'
 
 /** Ids whose names the sheet shows. */

@@ -6,7 +6,7 @@ import { QuizPart } from '#web/teach/quiz-part.tsx'
 import { ResultsPart } from '#web/teach/results-part.tsx'
 import { useClasses } from '#web/teach/use-classes.ts'
 import type { ClassStore } from '#web/teach/use-classes.ts'
-import { teach as T } from '#web/text/en-teach.ts'
+import { teach as T } from '#web/text/teach.ts'
 import '#web/styles/teach.css'
 
 type Part = keyof typeof T.parts

@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import { LONGEST, SCALE_STEPS } from '#web/state/batch-inputs.ts'
 import type { BatchInputs } from '#web/state/batch-inputs.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { NumberField } from './number-field.tsx'
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { BatchReply } from '#web/client/use-batch.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** Days on which the product is looked at, with room to write. */
 /** Blanks that only a product with a pH has. */

@@ -1,5 +1,5 @@
 import type { BatchRemark } from '#web/client/use-batch.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { SeverityMark } from './severity-mark.tsx'
 
 const RANK = { warn: 0, unknown: 1, note: 2 } as const

@@ -3,7 +3,7 @@ import type { BatchLine, BatchStep } from '#web/client/use-batch.ts'
 import { claimHref } from '#web/format/claim.ts'
 import { onScale } from '#web/format/mass.ts'
 import { sourceWords } from '#web/format/source.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   step: BatchStep

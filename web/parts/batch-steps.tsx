@@ -1,6 +1,6 @@
 import type { BatchReply } from '#web/client/use-batch.ts'
 import type { TickStore } from '#web/state/batch-ticks.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { BatchStepItem } from './batch-step-item.tsx'
 
 interface Props {

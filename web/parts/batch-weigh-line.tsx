@@ -4,7 +4,7 @@ import { claimHref } from '#web/format/claim.ts'
 import { costText, onScale } from '#web/format/mass.ts'
 import { upTo } from '#web/format/number.ts'
 import type { BatchInputs } from '#web/state/batch-inputs.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { NumberField } from './number-field.tsx'
 
 interface Props {

@@ -2,7 +2,7 @@ import type { BatchReply } from '#web/client/use-batch.ts'
 import { costText, onScale } from '#web/format/mass.ts'
 import type { BatchInputs } from '#web/state/batch-inputs.ts'
 import type { TickStore } from '#web/state/batch-ticks.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { BatchWeighLine } from './batch-weigh-line.tsx'
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** The name of the recipe as heading and as a field to change it. */
 export function BenchTitle({ store }: { store: BenchStore }) {

@@ -1,6 +1,6 @@
 import { Component } from 'react'
 import type { ReactNode } from 'react'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** Catches a fault of the page itself, so that a person sees words and not a blank screen. */
 export class Boundary extends Component<{ children: ReactNode }, { broken: boolean }> {

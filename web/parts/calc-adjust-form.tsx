@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import type { PhAdjustBody } from '#web/client/use-ph-adjust.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { working } from '#web/text/en-working.ts'
+import { working } from '#web/text/working.ts'
 import { Choice } from './choice.tsx'
 import { NumberField } from './number-field.tsx'
 

@@ -3,7 +3,7 @@ import { figureText } from '#web/format/figure.ts'
 import { isNoSource, sourceWords } from '#web/format/source.ts'
 import { sourceHref } from '#web/format/source-link.ts'
 import { unitOfName } from '#web/format/unit.ts'
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 
 interface Props {
   name: string

@@ -1,4 +1,4 @@
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 
 const CAUTIONS: Readonly<Record<string, 'lye' | 'acid' | 'preservation'>> = {
   'lye-for-soap': 'lye',

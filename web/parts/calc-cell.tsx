@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import type { CellField } from '#web/calculations/form-fields.ts'
 import { unitOfName } from '#web/format/unit.ts'
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 
 export interface Remark {
   says: string

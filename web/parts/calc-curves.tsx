@@ -5,7 +5,7 @@ import { usePreservationCurves } from '#web/client/use-preservation.ts'
 import type { Agent, CurvePoint } from '#web/client/use-preservation.ts'
 import { upTo } from '#web/format/number.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { working } from '#web/text/en-working.ts'
+import { working } from '#web/text/working.ts'
 import { Failed, Loading } from './states.tsx'
 
 const T = working.curves

@@ -1,7 +1,7 @@
 import { rowsAt, textAt } from '#web/calculations/form-values.ts'
 import type { Values } from '#web/calculations/form-values.ts'
 import type { Field } from '#web/calculations/form-fields.ts'
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 import { CalcCell } from './calc-cell.tsx'
 import type { Remark } from './calc-cell.tsx'
 import { CalcRows } from './calc-rows.tsx'

@@ -4,7 +4,7 @@ import { rangeText, upTo } from '#web/format/number.ts'
 import { isNoSource, sourceWords } from '#web/format/source.ts'
 import { Link } from 'wouter'
 import { claimHref } from '#web/format/claim.ts'
-import { working } from '#web/text/en-working.ts'
+import { working } from '#web/text/working.ts'
 
 const T = working.window
 

@@ -3,7 +3,7 @@ import { SpectrumGrid } from '#web/charts/spectrum-grid.tsx'
 import type { SpectrumRow } from '#web/charts/spectrum-grid.tsx'
 import type { Agent, PreservationReply } from '#web/client/use-preservation.ts'
 import { upTo } from '#web/format/number.ts'
-import { working } from '#web/text/en-working.ts'
+import { working } from '#web/text/working.ts'
 import { Findings } from './findings.tsx'
 
 const T = working.preservation

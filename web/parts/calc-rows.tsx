@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react'
 import { cellPath } from '#web/calculations/form-values.ts'
 import type { Row } from '#web/calculations/form-values.ts'
 import type { RowsField } from '#web/calculations/form-fields.ts'
-import { calculations as T } from '#web/text/en-calculations.ts'
+import { calculations as T } from '#web/text/calculations.ts'
 import { CalcCell } from './calc-cell.tsx'
 import type { Remark } from './calc-cell.tsx'
 

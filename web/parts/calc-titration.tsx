@@ -6,7 +6,7 @@ import { usePhCurve } from '#web/client/use-ph-adjust.ts'
 import type { DosePoint, PhAdjustBody, PhAdjustReply, PhWay } from '#web/client/use-ph-adjust.ts'
 import { figureText } from '#web/format/figure.ts'
 import { upTo } from '#web/format/number.ts'
-import { working } from '#web/text/en-working.ts'
+import { working } from '#web/text/working.ts'
 import { Failed, Loading } from './states.tsx'
 
 const T = working.adjust

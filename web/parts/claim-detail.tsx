@@ -1,6 +1,6 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { isNoSource } from '#web/format/source.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 
 type Claim = IngredientReply['claims'][number]

@@ -2,7 +2,7 @@ import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { claimAnchor, claimText } from '#web/format/claim.ts'
 import { isNoSource } from '#web/format/source.ts'
 import { termWords } from '#web/format/term.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 
 type Claim = IngredientReply['claims'][number]

@@ -1,6 +1,6 @@
 import { readable } from '#web/client/use-labels.ts'
 import type { NameSuggestion } from '#web/client/use-names.ts'
-import { combobox as T } from '#web/text/en-combobox.ts'
+import { combobox as T } from '#web/text/combobox.ts'
 
 interface Props {
   id: string

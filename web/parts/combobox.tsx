@@ -2,7 +2,7 @@ import { useId } from 'react'
 import type { RefObject } from 'react'
 import type { NameSuggestion } from '#web/client/use-names.ts'
 import type { Picked } from '#web/state/edit.ts'
-import { combobox as T } from '#web/text/en-combobox.ts'
+import { combobox as T } from '#web/text/combobox.ts'
 import { ComboboxList } from './combobox-list.tsx'
 import { useCombobox } from './use-combobox.ts'
 

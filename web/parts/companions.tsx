@@ -1,5 +1,5 @@
 import type { Swap } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   companions: Swap['companions']

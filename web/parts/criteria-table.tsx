@@ -1,6 +1,6 @@
 import type { Swap } from '#web/client/use-swaps.ts'
 import { upTo } from '#web/format/number.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 type Row = Swap['criteria'][number]
 

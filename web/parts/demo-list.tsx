@@ -1,6 +1,6 @@
 import { DEMOS } from '#web/demo/index.ts'
 import type { Demo } from '#web/demo/demo.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** The recipes of an invented workshop, each with something to try. */
 export function DemoList({ onOpen }: { onOpen: (demo: Demo) => void }) {

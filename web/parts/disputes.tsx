@@ -1,7 +1,7 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { claimText } from '#web/format/claim.ts'
 import { termWords } from '#web/format/term.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Sourced, titlesOf } from './sourced.tsx'
 
 const T = text.ingredient

@@ -2,7 +2,7 @@ import { useId } from 'react'
 import type { Filter } from '#web/client/use-ingredients.ts'
 import { plainLabel } from '#web/client/use-labels.ts'
 import type { RoleShort } from '#web/client/use-roles.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   filter: Filter

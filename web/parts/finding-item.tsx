@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import type { Finding } from '#web/client/use-check.ts'
 import { claimHref } from '#web/format/claim.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 import { SeverityMark } from './severity-mark.tsx'
 

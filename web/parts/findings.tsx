@@ -1,5 +1,5 @@
 import type { Finding } from '#web/client/use-check.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { FindingItem } from './finding-item.tsx'
 
 const RANK: Record<Finding['severity'], number> = { stop: 0, warn: 1, unknown: 2, note: 3 }

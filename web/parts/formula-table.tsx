@@ -1,6 +1,6 @@
 import { shareText } from '#web/format/number.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   formula: Formula

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { Link, useRoute } from 'wouter'
 import { KeptLine, OfflineNotice } from '#web/offline/notice.tsx'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Announcer } from './announcer.tsx'
 
 function Tab({ href, path, children }: { href: string; path: string; children: ReactNode }) {

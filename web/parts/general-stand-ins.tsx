@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { useStandIns } from '#web/client/use-stand-ins.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Failed, Loading } from './states.tsx'
 import { SwapsReplyView } from './swaps-reply.tsx'
 

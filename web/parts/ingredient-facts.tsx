@@ -2,7 +2,7 @@ import { Link } from 'wouter'
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { readable } from '#web/client/use-labels.ts'
 import { rangeText, shareText } from '#web/format/number.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Sourced, titlesOf } from './sourced.tsx'
 
 const T = text.ingredient

@@ -1,6 +1,6 @@
 import type { Question } from '#web/client/question.ts'
 import type { SwapsReply } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** A bar at the foot of the window that leads to the stand-ins while a line is marked. */
 export function JumpBar({ swaps, names }: { swaps: Question<SwapsReply>; names: string }) {

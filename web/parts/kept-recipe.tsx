@@ -1,7 +1,7 @@
 import { useId, useState } from 'react'
 import { whenText } from '#web/format/when.ts'
 import type { KeptRecipe } from '#web/state/recipes.ts'
-import { recipes as T } from '#web/text/en-recipes.ts'
+import { recipes as T } from '#web/text/recipes.ts'
 import { focusSoon } from './focus-soon.ts'
 import '#web/styles/compare.css'
 

@@ -1,6 +1,6 @@
 import type { LabelAllergen } from '#web/client/use-label.ts'
-import { facts } from '#web/text/en-facts.ts'
-import { label as T } from '#web/text/en-label.ts'
+import { facts } from '#web/text/facts.ts'
+import { label as T } from '#web/text/label.ts'
 import { LabelFrom } from './label-from.tsx'
 
 interface Props {

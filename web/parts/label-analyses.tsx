@@ -5,7 +5,7 @@ import { useResolve } from '#web/client/use-resolve.ts'
 import { upTo } from '#web/format/number.ts'
 import type { Analysis } from '#web/state/bench.ts'
 import { withComplete, withFigure, withoutFigure } from '#web/state/facts.ts'
-import { facts } from '#web/text/en-facts.ts'
+import { facts } from '#web/text/facts.ts'
 import { NumberField } from './number-field.tsx'
 
 const T = facts.analyses

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react'
-import { label as T } from '#web/text/en-label.ts'
+import { label as T } from '#web/text/label.ts'
 
 const ROWS = 5
 

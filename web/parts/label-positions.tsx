@@ -1,5 +1,5 @@
 import type { LabelPosition } from '#web/client/use-label.ts'
-import { label as T } from '#web/text/en-label.ts'
+import { label as T } from '#web/text/label.ts'
 import { LabelFrom } from './label-from.tsx'
 
 interface Props {

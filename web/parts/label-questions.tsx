@@ -1,5 +1,5 @@
 import type { LabelQuestion } from '#web/client/use-label.ts'
-import { label as T } from '#web/text/en-label.ts'
+import { label as T } from '#web/text/label.ts'
 
 function Questions({ questions }: { questions: readonly LabelQuestion[] }) {
   return (

@@ -1,6 +1,6 @@
 import type { LabelReply } from '#web/client/use-label.ts'
 import { useLabels } from '#web/client/use-labels.ts'
-import { label as T } from '#web/text/en-label.ts'
+import { label as T } from '#web/text/label.ts'
 import { Findings } from './findings.tsx'
 import { LabelAllergens } from './label-allergens.tsx'
 import { LabelList } from './label-list.tsx'

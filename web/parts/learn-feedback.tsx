@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react'
 import type { LearnAnswer, LearnItem } from '#web/client/use-learn.ts'
 import { sourceHref } from '#web/format/source-link.ts'
 import { isNoSource, sourceWords } from '#web/format/source.ts'
-import { learn as T } from '#web/text/en-learn.ts'
+import { learn as T } from '#web/text/learn.ts'
 
 function Sources({ cited, sources }: Pick<LearnAnswer, 'cited' | 'sources'>) {
   const known = new Map(cited.map((one) => [one.id, one]))

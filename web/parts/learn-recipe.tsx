@@ -1,5 +1,5 @@
 import type { LearnItem } from '#web/client/use-learn.ts'
-import { learn as T } from '#web/text/en-learn.ts'
+import { learn as T } from '#web/text/learn.ts'
 
 /** The recipe that a question is about. */
 export function LearnRecipe({ recipe }: { recipe: NonNullable<LearnItem['recipe']> }) {

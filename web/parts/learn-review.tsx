@@ -3,7 +3,7 @@ import type { ChangeEvent } from 'react'
 import type { ProgressStore } from '#web/client/use-learn-progress.ts'
 import { dueOf, readProgress, together } from '#web/state/review.ts'
 import type { Progress } from '#web/state/review.ts'
-import { learn } from '#web/text/en-learn.ts'
+import { learn } from '#web/text/learn.ts'
 
 const T = learn.review
 

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import type { LearnItem } from '#web/client/use-learn.ts'
 import type { ProgressStore } from '#web/client/use-learn-progress.ts'
 import { withAnswer, withoutItem } from '#web/state/review.ts'
-import { learn as T } from '#web/text/en-learn.ts'
+import { learn as T } from '#web/text/learn.ts'
 import { LearnItemCard } from './learn-item.tsx'
 
 interface Props {

@@ -1,7 +1,7 @@
 import type { BenchLine } from '#web/state/bench.ts'
 import { toggleMissing } from '#web/state/edit.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import type { LineActs } from './line-acts.ts'
 
 interface Props {

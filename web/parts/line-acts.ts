@@ -3,7 +3,7 @@ import { editLine, moveLine, removeLine, renameLine } from '#web/state/edit.ts'
 import type { Picked } from '#web/state/edit.ts'
 import { rereadLine } from '#web/state/from-text.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { announce } from './announcer.tsx'
 import { focusSoon, lineSelector } from './focus-soon.ts'
 

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { readable } from '#web/client/use-labels.ts'
 import type { BenchLine } from '#web/state/bench.ts'
 import type { Standing } from '#web/state/line-view.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   line: BenchLine

@@ -1,7 +1,7 @@
 import type { Finding } from '#web/client/use-check.ts'
 import type { BenchLine } from '#web/state/bench.ts'
 import type { Standing } from '#web/state/line-view.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Findings } from './findings.tsx'
 import { focusSoon, lineSelector } from './focus-soon.ts'
 import type { LineActs } from './line-acts.ts'

@@ -4,7 +4,7 @@ import type { BenchLine } from '#web/state/bench.ts'
 import { editLine, letFill, setGrams, setShare } from '#web/state/edit.ts'
 import { gramsOf } from '#web/state/shares.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { NumberField } from './number-field.tsx'
 
 interface Props {

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import type { ReactNode } from 'react'
 import type { BenchLine } from '#web/state/bench.ts'
 import type { Picked } from '#web/state/edit.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Combobox } from './combobox.tsx'
 
 interface Props {

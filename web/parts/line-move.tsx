@@ -1,6 +1,6 @@
 import { useRef } from 'react'
 import type { KeyboardEvent, PointerEvent } from 'react'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { dropPlace, markDrop } from './drop-place.ts'
 
 interface Props {

@@ -3,7 +3,7 @@ import type { CheckReply } from '#web/client/use-check.ts'
 import { readable, plainLabel } from '#web/client/use-labels.ts'
 import type { BenchLine } from '#web/state/bench.ts'
 import type { Standing } from '#web/state/line-view.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 export type LineReply = CheckReply['roles'][number]
 

@@ -3,7 +3,7 @@ import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { readable } from '#web/client/use-labels.ts'
 import { rangeText } from '#web/format/number.ts'
 import { isNoSource } from '#web/format/source.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 
 type Neighbour = IngredientReply['neighbours'][number]

@@ -1,7 +1,7 @@
 import { useEffect, useId, useState } from 'react'
 import { upTo } from '#web/format/number.ts'
 import { readNumber } from '#web/recipe/number.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   label: string

@@ -3,8 +3,8 @@ import { Link } from 'wouter'
 import { whenText } from '#web/format/when.ts'
 import type { Bench } from '#web/state/bench.ts'
 import { benchOf, loadRecipes } from '#web/state/recipes.ts'
-import { recipes as T } from '#web/text/en-recipes.ts'
-import { text } from '#web/text/en.ts'
+import { recipes as T } from '#web/text/recipes.ts'
+import { text } from '#web/text/text.ts'
 
 const AT_FIRST = 4
 

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   action: string

@@ -2,7 +2,7 @@ import { readable } from '#web/client/use-labels.ts'
 import type { CheckReply } from '#web/client/use-check.ts'
 import { useWidth } from '#web/client/use-width.ts'
 import { rangeText } from '#web/format/number.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { RulerDrawing } from './ruler-drawing.tsx'
 import type { RulerRow } from './ruler-drawing.tsx'
 

@@ -1,6 +1,6 @@
 import type { BatchInputs } from '#web/state/batch-inputs.ts'
 import { LONGEST } from '#web/state/batch-inputs.ts'
-import { sheet as T } from '#web/text/en-sheet.ts'
+import { sheet as T } from '#web/text/sheet.ts'
 import { NumberField } from './number-field.tsx'
 
 interface Props {

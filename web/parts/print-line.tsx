@@ -1,6 +1,6 @@
 import type { Settings } from '#web/state/bench.ts'
-import { facts } from '#web/text/en-facts.ts'
-import { text } from '#web/text/en.ts'
+import { facts } from '#web/text/facts.ts'
+import { text } from '#web/text/text.ts'
 
 /** The settings in one line, for paper only: on the screen they are fields. */
 export function PrintLine({ settings }: { settings: Settings }) {

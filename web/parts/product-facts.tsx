@@ -1,7 +1,7 @@
 import type { Dispensing, Settings, Use } from '#web/state/bench.ts'
 import { NONE, ticksOf, usesOf, withFact } from '#web/state/facts.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { facts as T } from '#web/text/en-facts.ts'
+import { facts as T } from '#web/text/facts.ts'
 import { Choice } from './choice.tsx'
 import { Ticks } from './ticks.tsx'
 

@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import type { ShortRecord } from '#web/client/use-ingredients.ts'
 import { readable } from '#web/client/use-labels.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** Short records as a list of links. */
 export function RecordList({

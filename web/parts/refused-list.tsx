@@ -1,5 +1,5 @@
 import type { Refusal } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Findings } from './findings.tsx'
 import { WouldWork } from './would-work.tsx'
 

@@ -1,6 +1,6 @@
 import type { RoleReply } from '#web/client/use-roles.ts'
 import { termWords } from '#web/format/term.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const T = text.roles
 const doseWords: Readonly<Record<string, string>> = T.doses

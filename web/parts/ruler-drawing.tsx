@@ -1,5 +1,5 @@
 import { AXIS, barOf, xOf } from '#web/format/ruler.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 export interface RulerRow {
   id: string

@@ -1,7 +1,7 @@
 import type { Area, Bench, Settings } from '#web/state/bench.ts'
 import { setSettings } from '#web/state/edit.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Choice } from './choice.tsx'
 import { NumberField } from './number-field.tsx'
 import { ProductFacts } from './product-facts.tsx'

@@ -1,5 +1,5 @@
 import type { Finding } from '#web/client/use-check.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 type Severity = Finding['severity']
 

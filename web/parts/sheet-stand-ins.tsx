@@ -6,7 +6,7 @@ import { shareText } from '#web/format/number.ts'
 import { commonNotes, doseOf, isDangerous, ownNotes } from '#web/state/sheet-notes.ts'
 import { sharesOf } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { sheet as T } from '#web/text/en-sheet.ts'
+import { sheet as T } from '#web/text/sheet.ts'
 
 interface Props {
   line: SheetLine

@@ -4,7 +4,7 @@ import type { Money } from '#web/format/cost-note.ts'
 import { upTo } from '#web/format/number.ts'
 import { sharesOf } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { sheet as T } from '#web/text/en-sheet.ts'
+import { sheet as T } from '#web/text/sheet.ts'
 import { SheetStandIns } from './sheet-stand-ins.tsx'
 
 interface Props {

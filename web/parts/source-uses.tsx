@@ -3,8 +3,8 @@ import { readable } from '#web/client/use-labels.ts'
 import type { SourceUse } from '#web/client/use-sources.ts'
 import { claimAnchor, claimText } from '#web/format/claim.ts'
 import { termWords } from '#web/format/term.ts'
-import { sources as T } from '#web/text/en-sources.ts'
-import { text } from '#web/text/en.ts'
+import { sources as T } from '#web/text/sources.ts'
+import { text } from '#web/text/text.ts'
 
 function Says({ use: { claim, text: words, on } }: { use: SourceUse }) {
   if (on !== 'fact') return <>{words}</>

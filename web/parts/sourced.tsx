@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { ClaimDetail } from './claim-detail.tsx'
 
 type Told = Parameters<typeof ClaimDetail>[0]['claim']

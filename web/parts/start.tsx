@@ -1,6 +1,6 @@
 import type { Demo } from '#web/demo/demo.ts'
 import type { Bench } from '#web/state/bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { DemoList } from './demo-list.tsx'
 import { OwnRecipes } from './own-recipes.tsx'
 import { PasteBox } from './paste-box.tsx'

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Question } from '#web/client/question.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 export function Loading({ children }: { children: ReactNode }) {
   return (

@@ -2,7 +2,7 @@ import type { Bench } from '#web/state/bench.ts'
 import { letFill, scaleTo100 } from '#web/state/edit.ts'
 import type { ShareSum } from '#web/state/shares.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   bench: Bench

@@ -1,6 +1,6 @@
 import type { Swap } from '#web/client/use-swaps.ts'
 import { upTo } from '#web/format/number.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const isChange = (from: number | undefined, to: number | undefined): boolean =>
   from !== undefined && to !== undefined && upTo(from, 3) !== upTo(to, 3)

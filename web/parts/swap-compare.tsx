@@ -4,7 +4,7 @@ import type { CheckReply } from '#web/client/use-check.ts'
 import { today } from '#web/format/day.ts'
 import { loadInputs } from '#web/state/batch-inputs.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { compare as T } from '#web/text/en-compare.ts'
+import { compare as T } from '#web/text/compare.ts'
 import { Failed, Loading } from './states.tsx'
 
 // The table comes when somebody asks for it: the bench itself does not need it.

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { costNote } from '#web/format/cost-note.ts'
 import { loadInputs } from '#web/state/batch-inputs.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { sheet as T } from '#web/text/en-sheet.ts'
+import { sheet as T } from '#web/text/sheet.ts'
 
 interface Props {
   now: Formula

@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import type { Swap } from '#web/client/use-swaps.ts'
 import { termWords } from '#web/format/term.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { CriteriaTable } from './criteria-table.tsx'
 import { FormulaTable } from './formula-table.tsx'
 import { SourceLinks } from './source-links.tsx'

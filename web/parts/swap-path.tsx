@@ -2,7 +2,7 @@ import { Link } from 'wouter'
 import type { Swap } from '#web/client/use-swaps.ts'
 import { wayHref } from '#web/explorer/address.ts'
 import { claimHref } from '#web/format/claim.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 interface Props {
   path: Swap['path']

@@ -1,6 +1,6 @@
 import { upTo } from '#web/format/number.ts'
 import { termWords } from '#web/format/term.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const BAR_PX = 120
 

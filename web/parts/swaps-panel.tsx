@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Question } from '#web/client/question.ts'
 import type { Swap, SwapsReply } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Failed, Loading } from './states.tsx'
 import type { Before } from './swap-card.tsx'
 import { SwapsReplyView } from './swaps-reply.tsx'

@@ -1,7 +1,7 @@
 import { Link } from 'wouter'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { compare } from '#web/text/en-compare.ts'
-import { text } from '#web/text/en.ts'
+import { compare } from '#web/text/compare.ts'
+import { text } from '#web/text/text.ts'
 import { Notice } from './notice.tsx'
 
 /** A stand-in was taken over: the way back, and what it changed. */

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react'
 import type { Swap } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 const T = text.swaps
 const MOST_SAID = 3

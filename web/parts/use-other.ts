@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { useWhyNot } from '#web/client/use-why-not.ts'
 import type { Picked } from '#web/state/edit.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** The ingredient a person asks about: picked from the list, or a text that the server reads. */
 export function useOther() {

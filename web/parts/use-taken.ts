@@ -4,7 +4,7 @@ import { takeFormula } from '#web/state/to-formula.ts'
 import type { IdOf } from '#web/state/to-formula.ts'
 import type { Bench } from '#web/state/bench.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { focusSoon, lineSelector } from './focus-soon.ts'
 
 type Formula = NonNullable<Swap['formula']>

@@ -1,7 +1,7 @@
 import type { Question } from '#web/client/question.ts'
 import type { CheckReply, Finding } from '#web/client/use-check.ts'
 import type { Lacking } from '#web/state/to-formula.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Findings } from './findings.tsx'
 import { Failed, Loading } from './states.tsx'
 

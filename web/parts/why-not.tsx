@@ -1,5 +1,5 @@
 import type { SwapsReply } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Combobox } from './combobox.tsx'
 import { Findings } from './findings.tsx'
 import type { Other } from './use-other.ts'

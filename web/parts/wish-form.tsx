@@ -3,7 +3,7 @@ import type { WishList } from '#web/state/bench.ts'
 import { setWishes } from '#web/state/edit.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
 import type { Shelf } from '#web/state/shelf.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { Ticks } from './ticks.tsx'
 
 interface Props {

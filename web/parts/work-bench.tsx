@@ -1,7 +1,7 @@
 import { useBenchAnswers } from '#web/client/use-bench-answers.ts'
 import { setWeight } from '#web/state/edit.ts'
 import type { BenchStore } from '#web/state/use-bench.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 import { BenchTitle } from './bench-title.tsx'
 import { JumpBar } from './jump-bar.tsx'
 import { nameOf } from './line-name.tsx'

@@ -1,5 +1,5 @@
 import type { Refusal } from '#web/client/use-swaps.ts'
-import { text } from '#web/text/en.ts'
+import { text } from '#web/text/text.ts'
 
 /** With which single change a refused stand-in would hold. */
 export function WouldWork({ ways }: { ways: NonNullable<Refusal['wouldWork']> }) {

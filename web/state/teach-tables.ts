@@ -1,4 +1,4 @@
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { csvOf } from './teach-csv.ts'
 import type { Cell } from './teach-csv.ts'
 import { letterOf } from './teach-letters.ts'

@@ -3,7 +3,7 @@ import type { FormEvent } from 'react'
 import type { Student } from '#web/state/teach.ts'
 import { readLetters, readPasted } from '#web/state/teach-letters.ts'
 import type { LineFault, Pasted } from '#web/state/teach-letters.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { faultWords } from './fault-words.ts'
 
 const T = teach.results

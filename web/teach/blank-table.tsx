@@ -1,5 +1,5 @@
 import { upTo } from '#web/format/number.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 
 const T = teach.handout
 

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { Ticks } from '#web/parts/ticks.tsx'
 import type { TeachClass } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { recipeChoices, withTaken } from './recipe-choices.ts'
 import type { ClassStore } from './use-classes.ts'
 

@@ -1,5 +1,5 @@
 import type { TeachClass } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 
 /** How a class is called; one without a name has a word of its own. */
 export const classTitle = ({ name }: Pick<TeachClass, 'name'>): string =>

@@ -1,5 +1,5 @@
 import type { LineFault } from '#web/state/teach-letters.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 
 const T = teach.results.faults
 

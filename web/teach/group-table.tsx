@@ -1,5 +1,5 @@
 import type { GroupTally } from '#web/state/teach-marks.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { ShareCells } from './share-cell.tsx'
 
 const { columns } = teach.results

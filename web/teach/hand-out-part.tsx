@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { TeachClass } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { HandOut } from './hand-out.tsx'
 import { recipeTitle } from './recipe-choices.ts'
 

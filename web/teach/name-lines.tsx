@@ -1,4 +1,4 @@
-import { teach as T } from '#web/text/en-teach.ts'
+import { teach as T } from '#web/text/teach.ts'
 
 /** Lines for name and date, to be written on. */
 export function NameLines() {

@@ -1,6 +1,6 @@
 import { letterOf } from '#web/state/teach-letters.ts'
 import type { Marked, Tally } from '#web/state/teach-marks.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { ShareCells } from './share-cell.tsx'
 
 const T = teach.results

@@ -5,8 +5,8 @@ import { Choice } from '#web/parts/choice.tsx'
 import { Ticks } from '#web/parts/ticks.tsx'
 import { KINDS_OF_A_ROLE, LARGEST_SEED, MOST_QUESTIONS } from '#web/state/teach.ts'
 import type { Quiz } from '#web/state/teach.ts'
-import { learn } from '#web/text/en-learn.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { learn } from '#web/text/learn.ts'
+import { teach } from '#web/text/teach.ts'
 
 const T = teach.quiz
 

@@ -5,8 +5,8 @@ import type { Bench } from '#web/state/bench.ts'
 import { isBlank, loadRecipes } from '#web/state/recipes.ts'
 import { loadBench } from '#web/state/storage.ts'
 import type { ClassRecipe } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
-import { text } from '#web/text/en.ts'
+import { teach } from '#web/text/teach.ts'
+import { text } from '#web/text/text.ts'
 
 const T = teach.class
 

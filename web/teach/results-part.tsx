@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { Choice } from '#web/parts/choice.tsx'
 import type { TeachClass } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { ProgressResults } from './progress-results.tsx'
 import { SheetResults } from './sheet-results.tsx'
 import { SheetSelect } from './sheet-select.tsx'

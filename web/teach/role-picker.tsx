@@ -3,7 +3,7 @@ import { useRoles } from '#web/client/use-roles.ts'
 import type { RoleShort } from '#web/client/use-roles.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { MOST_ROLES } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 
 const T = teach.class
 

@@ -1,6 +1,6 @@
 import { rightShare } from '#web/state/teach-marks.ts'
 import type { Tally } from '#web/state/teach-marks.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 
 const T = teach.results
 

@@ -1,5 +1,5 @@
 import type { Quiz } from '#web/state/teach.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 
 const T = teach.quiz
 

@@ -3,7 +3,7 @@ import { announce } from '#web/parts/announcer.tsx'
 import { focusSoon } from '#web/parts/focus-soon.ts'
 import type { Student } from '#web/state/teach.ts'
 import type { StudentMarks } from '#web/state/teach-marks.ts'
-import { teach } from '#web/text/en-teach.ts'
+import { teach } from '#web/text/teach.ts'
 import { faultWords } from './fault-words.ts'
 import { ShareCells } from './share-cell.tsx'
 

@@ -1,6 +1,6 @@
 import { plainLabel } from '#web/client/use-labels.ts'
 import { useRoles } from '#web/client/use-roles.ts'
-import { learn } from '#web/text/en-learn.ts'
+import { learn } from '#web/text/learn.ts'
 
 const kinds: Readonly<Record<string, string>> = learn.kinds
 

@@ -184,5 +184,3 @@ export const working = {
     heads: ['pH', 'Least, g', 'Likeliest, g', 'Most, g'],
   },
 } as const
-
-export { range as spanText }

@@ -7,7 +7,7 @@ import type { Other } from '#web/parts/use-other.ts'
 import { Combobox } from '#web/parts/combobox.tsx'
 import type { Formula } from '#web/state/to-formula.ts'
 import type { RecipeChange } from '#web/client/use-what-if.ts'
-import { whatIf as T } from '#web/text/en-what-if.ts'
+import { whatIf as T } from '#web/text/what-if.ts'
 import { changeOf, EMPTY_CHANGE } from './draft.ts'
 import type { ChangeDraft, ChangeKind } from './draft.ts'
 

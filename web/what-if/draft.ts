@@ -1,5 +1,5 @@
 import type { RecipeChange } from '#web/client/use-what-if.ts'
-import type { whatIf } from '#web/text/en-what-if.ts'
+import type { whatIf } from '#web/text/what-if.ts'
 
 export type ChangeKind = keyof (typeof whatIf)['kinds']
 

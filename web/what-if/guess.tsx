@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
 import type { FormEvent } from 'react'
 import type { WhatIfReply } from '#web/client/use-what-if.ts'
-import { whatIf as T } from '#web/text/en-what-if.ts'
+import { whatIf as T } from '#web/text/what-if.ts'
 
 const NOTHING = 'nothing-new'
 

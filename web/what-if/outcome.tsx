@@ -4,7 +4,7 @@ import { Findings } from '#web/parts/findings.tsx'
 import { FormulaTable } from '#web/parts/formula-table.tsx'
 import { freshLines } from '#web/state/fresh-lines.ts'
 import type { Formula } from '#web/state/to-formula.ts'
-import { whatIf as T } from '#web/text/en-what-if.ts'
+import { whatIf as T } from '#web/text/what-if.ts'
 
 type Told = keyof (typeof T)['told']
 

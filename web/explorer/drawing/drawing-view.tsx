@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react'
 import type { KeyboardEvent } from 'react'
 import { isNode, nodeToThe } from '#web/explorer/scene.ts'
 import type { Scene, Side } from '#web/explorer/scene.ts'
-import { explorer } from '#web/text/en-explorer.ts'
+import { explorer } from '#web/text/explorer.ts'
 import { Drawing } from './drawing.ts'
 
 const T = explorer.drawing

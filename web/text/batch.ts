@@ -1,0 +1,1 @@
+export { batch } from './en-batch.ts'

@@ -1,0 +1,1 @@
+export { bench } from './en-bench.ts'

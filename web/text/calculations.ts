@@ -1,0 +1,1 @@
+export { calculations } from './en-calculations.ts'

@@ -1,0 +1,1 @@
+export { combobox } from './en-combobox.ts'

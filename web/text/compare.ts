@@ -1,0 +1,1 @@
+export { compare } from './en-compare.ts'

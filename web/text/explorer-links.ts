@@ -1,0 +1,1 @@
+export { explorerLinks } from './en-explorer-links.ts'

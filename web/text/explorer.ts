@@ -1,0 +1,1 @@
+export { explorer } from './en-explorer.ts'

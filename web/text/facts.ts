@@ -1,0 +1,1 @@
+export { facts } from './en-facts.ts'

@@ -1,0 +1,1 @@
+export { label } from './en-label.ts'

@@ -1,0 +1,1 @@
+export { learn } from './en-learn.ts'

@@ -1,0 +1,1 @@
+export { lessons } from './en-lessons.ts'

@@ -1,0 +1,1 @@
+export { offline } from './en-offline.ts'

@@ -1,0 +1,1 @@
+export { recipes } from './en-recipes.ts'

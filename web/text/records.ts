@@ -1,0 +1,1 @@
+export { records } from './en-records.ts'

@@ -1,0 +1,1 @@
+export { sheet } from './en-sheet.ts'

@@ -1,0 +1,1 @@
+export { sources } from './en-sources.ts'

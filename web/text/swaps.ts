@@ -1,0 +1,1 @@
+export { swaps } from './en-swaps.ts'

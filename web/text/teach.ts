@@ -1,0 +1,1 @@
+export { teach } from './en-teach.ts'

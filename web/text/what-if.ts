@@ -1,0 +1,1 @@
+export { whatIf } from './en-what-if.ts'

@@ -1,0 +1,1 @@
+export { working } from './en-working.ts'
