@@ -75,6 +75,12 @@ export const EXAMPLES_A_TO_K: Record<string, Example> = {
     at: /^classes\.yaml\/classes\/sterol/,
     says: /nothing belongs to this class/,
   },
+  'classes-agree': changed(
+    { classes: ['polyol', 'nonionic'], form: 'solid' },
+    { classes: ['polyol', 'nonionic'], form: undefined },
+    /class:nonionic and class:polyol differ on form; state its own/,
+    { classes: CLASSES, about: { classes: { polyol: { form: 'liquid' }, nonionic: { form: 'solid' } } } },
+  ),
   'date-has-form': changed(
     { seen: { ...SEEN, date: '2024-02-29' } },
     { seen: { ...SEEN, date: '2026-02-29' } },

@@ -113,7 +113,7 @@ export const EXAMPLES_L_TO_Z: Record<string, Example> = {
     /S-1 is named without a place in it/,
   ),
   'range-is-ordered': fact({ ph_stability: [3, 8] }, { ph_stability: [8, 3] }, /8 is above 3/),
-  'record-is-complete': changed({}, { phase: undefined }, /phase is missing/),
+  'record-is-complete': changed({}, { form: undefined, phase: 'water' }, /form is missing/),
   'retired-names-successor': changed(
     { retired: { on: '2026-01-31', why: 'two substances under one name', use: ['betaine'] } },
     { retired: { on: '2026-01-31', why: 'two substances under one name', use: ['betayne'] } },

@@ -4,6 +4,8 @@ import type { RawData } from '#engine/index.ts'
 
 export interface Small extends Parts {
   allergens?: object[]
+  /** what classes and roles state about their members */
+  about?: { classes?: object; roles?: object }
 }
 
 /** A small world, good and bad, whose parts an example names as far as they matter. */
@@ -52,10 +54,12 @@ const PROPERTIES = {
 }
 
 /** Raw data of a small world with groups of classes and allergens. */
-export function rawOf({ allergens = [], classes = {}, ...parts }: Small): RawData {
+export function rawOf({ allergens = [], classes = {}, about = {}, ...parts }: Small): RawData {
+  const groups = { chemistry: 'Family by structure' }
   return {
     ...makeRaw(parts),
-    classes: { path: 'classes.yaml', data: { groups: { chemistry: 'Family by structure' }, classes } },
+    roles: { path: 'roles.yaml', data: { roles: parts.roles ?? {}, facts: about.roles ?? {} } },
+    classes: { path: 'classes.yaml', data: { groups, classes, facts: about.classes ?? {} } },
     allergens: [{ path: 'allergens/by-hand.yaml', data: { allergens } }],
   }
 }

@@ -1,3 +1,4 @@
+import { isFromClass } from '#engine/model/evidence.ts'
 import type { Claim, Ingredient } from '#engine/model/records.ts'
 
 /** Which of several claims the program goes by, and why. */
@@ -24,6 +25,8 @@ function reason(used: Claim | undefined, claims: readonly Claim[], ingredient: I
   const beside = others === 1 ? 'the other one' : `the ${others} others`
   const seen = SEEN[used.access]
   const note = used.note ? ` Its note: ${used.note}.` : ''
+  if (isFromClass(used))
+    return `The record states none of its own; what its class or role states goes before what holds under a condition only (${seen}).${note}`
   if (isDerived(used))
     return `Worked out from other values of the record (${seen}); ${beside} cannot be used as a number here.${note}`
   if (used.shares)

@@ -4,6 +4,8 @@ import { acidClaims } from './acid-claims.ts'
 import { expandAcids } from './acids.ts'
 import { chargeOfParts } from './blend-charge.ts'
 import { blendClaims } from './blend-claims.ts'
+import { expandClassFacts } from './class-facts.ts'
+import type { ClassFacts } from './class-facts.ts'
 import { oilConstantClaims } from './derived-claims.ts'
 import { expandAllergens } from './expand-allergen.ts'
 import { isObject } from './expand-claims.ts'
@@ -23,13 +25,14 @@ import type { NameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
 import { tableClaims } from './table-claims.ts'
 import { tierOf } from './tier.ts'
+import { withDerived, workOut } from './work-out.ts'
 import { expandWords } from './word-data.ts'
 import type { WordData } from './word-data.ts'
 
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
 /** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
-const isConditional = ({ id, conditions }: Claim): boolean => /^(windows-|pka\/)/.test(id) && conditions !== undefined
+const isConditional = ({ id, conditions }: Claim): boolean => /^(windows-|stated-|pka\/)/.test(id) && conditions !== undefined
 
 /** Adds claims of tables behind those of the record; where the record has none the best seen one is used. */
 function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
@@ -50,16 +53,6 @@ function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredien
   return { ...ingredient, facts }
 }
 
-function withDerived(ingredient: Ingredient, derived: readonly Claim[]): Ingredient {
-  if (derived.length === 0) return ingredient
-  const facts = new Map(ingredient.facts)
-  for (const claim of derived) {
-    const own = facts.get(claim.property) ?? []
-    facts.set(claim.property, [...own, { ...claim, used: !own.some(({ used }) => used) }])
-  }
-  return { ...ingredient, facts }
-}
-
 function sourcesOf(raw: RawData): Map<string, Source> {
   const rows = raw.sources.flatMap((table) => table.rows)
   return new Map(
@@ -72,8 +65,12 @@ function sourcesOf(raw: RawData): Map<string, Source> {
   )
 }
 
-/** Records, blends with what follows from their parts, each with its tier. */
-function withBlends(ingredients: readonly Ingredient[], roles: Knowledge['roles']): Map<string, Ingredient> {
+/** Records, blends with what follows from their parts, all with what follows from class, role and name, and their tier. */
+function withBlends(
+  ingredients: readonly Ingredient[],
+  roles: Knowledge['roles'],
+  facts: ClassFacts,
+): Map<string, Ingredient> {
   const byId = new Map(ingredients.map((ingredient) => [ingredient.id, ingredient]))
   const withParts = (one: Ingredient): Ingredient => {
     if (one.madeOf.length === 0) return one
@@ -81,7 +78,9 @@ function withBlends(ingredients: readonly Ingredient[], roles: Knowledge['roles'
     return withDerived({ ...one, classes }, blendClaims(one, byId, roles))
   }
   const withTier = (one: Ingredient): Ingredient => ({ ...one, tier: tierOf(one, roles) })
-  return new Map(ingredients.map((ingredient) => [ingredient.id, withTier(withParts(ingredient))]))
+  return new Map(
+    ingredients.map((ingredient) => [ingredient.id, withTier(workOut(withParts(ingredient), facts, roles))]),
+  )
 }
 
 /** Tables that state no claim about one ingredient, by their name. */
@@ -149,9 +148,11 @@ export function buildKnowledge(raw: RawData): Knowledge {
     sources: sourcesOf(raw),
   }
   const words = expandWords(raw.names)
+  const classFacts = expandClassFacts(raw, properties)
   const known = {
     ...vocabulary,
-    ingredients: withBlends(ingredients, vocabulary.roles),
+    ingredients: withBlends(ingredients, vocabulary.roles, classFacts),
+    classFacts,
     inventory,
     clashes: expandClashes(raw.clashes),
     limits: raw.limits.map(expandLimit).sort((a, b) => (a.id < b.id ? -1 : 1)),

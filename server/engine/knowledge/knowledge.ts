@@ -14,6 +14,7 @@ import type { PracticeFormula } from '#engine/model/learn.ts'
 import type { Catalogue } from '#engine/words/catalogue.ts'
 import type { Language } from '#engine/words/say.ts'
 import type { AcidTable } from './acids.ts'
+import type { ClassFacts } from './class-facts.ts'
 import type { DeclaredAllergen } from './expand-allergen.ts'
 import type { Composition } from './expand-composition.ts'
 import type { Terms } from './expand-terms.ts'
@@ -30,6 +31,8 @@ export interface Knowledge {
   roles: ReadonlyMap<string, Role>
   classes: ReadonlyMap<string, IngredientClass>
   properties: ReadonlyMap<string, PropertySpec>
+  /** what classes and roles state about all their members */
+  classFacts: ClassFacts
   clashes: readonly ClassClash[]
   limits: readonly Limit[]
   rules: ReadonlyMap<string, Rule>

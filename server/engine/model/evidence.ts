@@ -43,12 +43,17 @@ const TABLE: Record<Provenance['access'], Partial<Record<Provenance['kind'], Evi
   'common-practice': { derived: INFERRED, other: BACKGROUND },
 }
 
-/** Ends the id of every claim that the program works out by itself. */
-const BY_PROGRAM = '/derived'
+const FROM_CLASS = /\/class(?:-\d+)?$/
+
+/** Taken over from the statement of a class or role. */
+export const isFromClass = ({ id }: Pick<Claim, 'id'>): boolean => FROM_CLASS.test(id)
+
+/** The program put it together by itself: worked out from other values, or taken over from a class or role. */
+export const isByProgram = (claim: Pick<Claim, 'id'>): boolean => claim.id.endsWith('/derived') || isFromClass(claim)
 
 /** Kind of evidence of a claim, from how it was seen and what it is. A value that the program works out is automatic. */
 export function evidenceOf({ id, access, kind }: Pick<Claim, 'id' | 'access' | 'kind'>): Evidence {
-  if (id.endsWith(BY_PROGRAM)) return AUTOMATIC
+  if (isByProgram({ id })) return AUTOMATIC
   const row = TABLE[access]
   return row[kind] ?? row.other
 }

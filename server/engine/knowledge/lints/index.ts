@@ -11,6 +11,7 @@ import { casIsOfName } from './cas-is-of-name.ts'
 import { chargeIsOne } from './charge-is-one.ts'
 import { clashMeetsBothSides } from './clash-meets-both-sides.ts'
 import { classHasMember } from './class-has-member.ts'
+import { classesAgree } from './classes-agree.ts'
 import { dateHasForm } from './date-has-form.ts'
 import { emulsifierStatesCharge } from './emulsifier-states-charge.ts'
 import { emulsifierStatesHlb } from './emulsifier-states-hlb.ts'
@@ -103,6 +104,7 @@ export const DOUBT_LINTS: Readonly<Record<string, Lint>> = {
   'blend-active-fits-parts': blendActiveFitsParts,
   'clash-meets-both-sides': clashMeetsBothSides,
   'class-has-member': classHasMember,
+  'classes-agree': classesAgree,
   'emulsifier-states-charge': emulsifierStatesCharge,
   'emulsifier-states-hlb': emulsifierStatesHlb,
   'fat-melts-below-its-limit': fatMeltsBelowItsLimit,

@@ -136,7 +136,13 @@ const SWAP: Shape = {
   must: { property: true, word: true, class: true, one_of: true, buffers: true, why: true },
   criteria: { by: true, property: true, group: true, scale: true, log: true, weight: true, why: true },
 }
+/** What a class or role states about its members. */
+const ABOUT_MEMBERS: Shape = {
+  seen: PROVENANCE,
+  facts: { '*': { '*': { ...CLAIM, only: { form: true, solubility: true } } } },
+}
 export const ROLES: Shape = {
+  ...ABOUT_MEMBERS,
   roles: {
     '*': {
       label: true,
@@ -150,7 +156,11 @@ export const ROLES: Shape = {
     },
   },
 }
-export const CLASSES: Shape = { groups: { '*': true }, classes: { '*': { group: true, says: true } } }
+export const CLASSES: Shape = {
+  ...ABOUT_MEMBERS,
+  groups: { '*': true },
+  classes: { '*': { group: true, says: true } },
+}
 export const PROPERTIES: Shape = { '*': { kind: true, unit: true, words: true, says: true, plausible: true } }
 export const CLASHES: Shape = {
   seen: PROVENANCE,

@@ -1,3 +1,4 @@
+import { isByProgram } from '#engine/model/evidence.ts'
 import type { Claim, Ingredient } from '#engine/model/records.ts'
 import { rangeOfClaim } from './facts.ts'
 import type { Lint } from './lint.ts'
@@ -28,7 +29,7 @@ function confirms(seen: Claim, own: Claim): boolean {
 export function confirmedClaims(ingredient: Ingredient): Claim[] {
   return [...ingredient.facts.values()].flatMap((claims) => {
     const [own] = claims
-    if (!own?.id.startsWith(`${ingredient.id}#`) || own.id.endsWith('/derived') || own.note || isSeen(own)) return []
+    if (!own?.id.startsWith(`${ingredient.id}#`) || isByProgram(own) || own.note || isSeen(own)) return []
     const tables = claims.filter((claim) => !claim.id.startsWith(`${ingredient.id}#`) && isSeen(claim))
     return tables.some((claim) => confirms(claim, own)) ? [own] : []
   })

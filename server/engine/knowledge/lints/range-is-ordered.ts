@@ -6,7 +6,7 @@ const isUpsideDown = (min: unknown, max: unknown): boolean =>
 
 /** Guards against ranges written the wrong way round: a window that is empty is never met. */
 export const rangeIsOrdered: Lint = (raw) =>
-  problemsIn([...raw.ingredients, ...raw.limits], (object, report) => {
+  problemsIn([...raw.ingredients, ...raw.limits, raw.classes, raw.roles], (object, report) => {
     const { min, max } = object
     if (isUpsideDown(min, max)) report(`min ${String(min)} is above max ${String(max)}`)
     for (const key in object) {

@@ -78,4 +78,10 @@ export function problemsIn(
 }
 
 /** Files in which values and relations are written. */
-export const writtenFiles = (raw: RawData): RawFile[] => [...raw.ingredients, ...raw.limits, raw.clashes]
+export const writtenFiles = (raw: RawData): RawFile[] => [
+  ...raw.ingredients,
+  ...raw.limits,
+  raw.clashes,
+  raw.classes,
+  raw.roles,
+]

@@ -1,4 +1,5 @@
 import { isObject } from '#engine/knowledge/expand-claims.ts'
+import type { RawFile } from '#engine/knowledge/raw.ts'
 import type { Problem, PropertySpec } from '#engine/model/records.ts'
 import type { Lint, Vocabulary } from './lint.ts'
 
@@ -41,9 +42,28 @@ function roleProblems(data: Loose, path: string, { roles }: Vocabulary): Problem
     .map(({ role }) => ({ path: `${path}/roles`, message: `role ${String(role)} is not known` }))
 }
 
+/** Statements about members: group, property, words, and the words that say of which members they hold. */
+function aboutMembers(file: RawFile, known: ReadonlyMap<string, unknown>, vocabulary: Vocabulary): Problem[] {
+  const groups = isObject(file.data) && isObject(file.data['facts']) ? file.data['facts'] : {}
+  return Object.entries(groups).flatMap(([id, facts]) => {
+    const path = `${file.path}/facts/${id}`
+    const stated = Object.entries(isObject(facts) ? facts : {})
+    const only = stated.flatMap(([, value]) => (isObject(value) && isObject(value['only']) ? [value['only']] : []))
+    return [
+      ...(known.has(id) ? [] : [{ path, message: `${id} is not known` }]),
+      ...[...stated, ...only.flatMap((one) => Object.entries(one))].flatMap(([property, value]) =>
+        factProblems(property, value, `${file.path}/${id}`, vocabulary),
+      ),
+    ]
+  })
+}
+
 /** Guards against words outside the vocabularies: a misspelt class or role would silently mean nothing. */
 export const wordIsKnown: Lint = (raw, vocabulary) => {
-  const problems: Problem[] = []
+  const problems: Problem[] = [
+    ...aboutMembers(raw.classes, vocabulary.classes, vocabulary),
+    ...aboutMembers(raw.roles, vocabulary.roles, vocabulary),
+  ]
   for (const { path, data } of raw.ingredients) {
     if (!isObject(data)) continue
     problems.push(...classProblems(data, path, vocabulary), ...roleProblems(data, path, vocabulary))
