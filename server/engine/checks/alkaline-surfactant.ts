@@ -1,7 +1,5 @@
 import { activeMatter } from '#engine/formula/totals.ts'
 import { numberOf, rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
-import { rangeText } from '#engine/units/range.ts'
-import { short } from '#engine/units/round.ts'
 import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 import { washLines } from './wash-composition.ts'
@@ -13,7 +11,8 @@ const ACIDS = ['acid', 'chemical-exfoliant', 'effervescent-acid']
 
 /** rule:alkaline-surfactant: glucosides and amphoacetates come alkaline, and nothing in the formula takes that up. */
 export const alkalineSurfactant: Check = (context) => {
-  const { form, ph, lines } = context
+  const { form, ph, lines, world } = context
+  const { say } = world
   if (form !== 'wash' || lines.some(({ subject }) => subject.classes.has('soap'))) return []
   if (lines.some(({ subject }) => ACIDS.some((role) => subject.allRoles.has(role)))) return []
   const alkaline = washLines(context).filter(
@@ -24,15 +23,18 @@ export const alkalineSurfactant: Check = (context) => {
   if (alkaline.length === 0) return []
   const claims = alkaline.flatMap(({ subject }) => usedClaim(subject, 'ph_supplied') ?? [])
   const each = alkaline.map(
-    ({ subject }) => `${nameOf(subject)} comes at pH ${rangeText(rangeOfProperty(subject, 'ph_supplied') ?? {})}`,
+    ({ subject }) => say`${nameOf(subject)} comes at pH ${say.range(rangeOfProperty(subject, 'ph_supplied') ?? {})}`,
   )
+  const surfactants = each.join(', ')
   return [
     {
       about: alkaline.map(({ subject }) => subject.id).sort(),
-      message: `${each.join(', ')}; no acid is in the formula${ph !== null && ph < 8 ? `, and pH ${short(ph)} is not reached without one` : ''}`,
-      remedy:
-        'Mix the surfactants, measure, and bring the pH down with citric or lactic acid drop by drop; some grades are sold neutralised',
-      because: [...claims.map((claim) => because('pH as supplied', claim)), because('no acid in the formula')],
+      message:
+        ph !== null && ph < 8
+          ? say`${surfactants}; no acid is in the formula, and pH ${say.short(ph)} is not reached without one`
+          : say`${surfactants}; no acid is in the formula`,
+      remedy: say`Mix the surfactants, measure, and bring the pH down with citric or lactic acid drop by drop; some grades are sold neutralised`,
+      because: [...claims.map((claim) => because(say`pH as supplied`, claim)), because(say`no acid in the formula`)],
       sources: sourcesOf(...claims),
     },
   ]

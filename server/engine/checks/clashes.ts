@@ -4,6 +4,7 @@ import type { Subject } from '#engine/graph/subject.ts'
 import { matches } from '#engine/knowledge/selector.ts'
 import type { ClassClash, Relation, When } from '#engine/model/records.ts'
 import { inside } from '#engine/units/range.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { mixtureHere } from './mixture-here.ts'
 import { rateHere, WARN_FROM_RATE } from './mixture-rate.ts'
@@ -22,10 +23,10 @@ interface Meeting {
   second: FormulaLine
 }
 
-const REMEDY: Record<string, string> = {
-  charge: 'Keep to one charge: take a nonionic or amphoteric partner',
-  electrolyte: 'Take a thickener that bears salts, or leave the salt out',
-  ions: 'Take a thickener that bears calcium and magnesium, or leave the salt out',
+const REMEDY: Record<string, (say: Say) => string> = {
+  charge: (say) => say`Keep to one charge: take a nonionic or amphoteric partner`,
+  electrolyte: (say) => say`Take a thickener that bears salts, or leave the salt out`,
+  ions: (say) => say`Take a thickener that bears calcium and magnesium, or leave the salt out`,
 }
 
 function applies({ clash, first, second }: Meeting, context: FormulaContext): boolean {
@@ -35,14 +36,15 @@ function applies({ clash, first, second }: Meeting, context: FormulaContext): bo
   return !clash.ph || (ph !== null && inside(ph, clash.ph))
 }
 
-function hitOf({ clash, first, second }: Meeting): Hit {
-  const remedy = REMEDY[clash.mechanism ?? '']
+function hitOf({ clash, first, second }: Meeting, say: Say): Hit {
+  const remedy = REMEDY[clash.mechanism ?? '']?.(say)
+  const [one, other] = [nameOf(first.subject), nameOf(second.subject)]
   return {
     severity: SEVERITY[clash.severity ?? 'breaks'],
     about: [first.subject.id, second.subject.id].sort(),
-    message: `${nameOf(first.subject)} and ${nameOf(second.subject)}: ${clash.says}`,
+    message: say`${one} and ${other}: ${clash.says}`,
     ...(remedy && { remedy }),
-    because: [because(clash.says), because(`${nameOf(first.subject)} beside ${nameOf(second.subject)}`)],
+    because: [because(clash.says), because(say`${one} beside ${other}`)],
     sources: sourcesOf(clash),
   }
 }
@@ -93,7 +95,7 @@ export function clashCheck(mechanisms: readonly string[]): Check {
     const hits = new Map<string, Hit>()
     for (const meeting of allMeetings(context)) {
       if (!mechanisms.includes(meeting.clash.mechanism ?? 'reaction')) continue
-      const hit = hitOf(meeting)
+      const hit = hitOf(meeting, context.world.say)
       const key = hit.about.join('|')
       if (hits.get(key)?.severity !== 'warn') hits.set(key, hit)
     }

@@ -1,6 +1,5 @@
 import { numberOf, usedClaim, wordOf } from '#engine/graph/subject.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
-import { short } from '#engine/units/round.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
@@ -22,7 +21,7 @@ function saltOf({ subject, share_percent }: FormulaLine): number {
 /** Ions shield charges in water only; what is dry, or oil without water, carries no salt load [%]. */
 const WATER_THAT_DISSOLVES_PERCENT = 3
 
-function saltHits({ lines, rolesOf }: FormulaContext): Hit[] {
+function saltHits({ lines, rolesOf, world: { say } }: FormulaContext): Hit[] {
   return lines.flatMap((line) => {
     const word = wordOf(line.subject, 'electrolyte')
     const claim = usedClaim(line.subject, 'electrolyte')
@@ -34,15 +33,23 @@ function saltHits({ lines, rolesOf }: FormulaContext): Hit[] {
     const salts = lines.filter((other) => other.subject.id !== line.subject.id && saltOf(other) > 0)
     const load_percent = salts.reduce((sum, other) => sum + saltOf(other), 0)
     if (load_percent < bears.poor) return []
+    const [name, load, brought] = [
+      nameOf(line.subject),
+      say.short(load_percent),
+      salts.map((s) => nameOf(s.subject)).join(', '),
+    ]
     return [
       {
         severity: load_percent >= bears.breaks ? 'warn' : 'note',
         about: [line.subject.id],
-        message: `${nameOf(line.subject)} bears salts ${word === 'sensitive' ? 'badly' : 'only in moderation'}; here are ${short(load_percent)} % (${salts.map((s) => nameOf(s.subject)).join(', ')})`,
-        remedy: 'Take a thickener or emulsifier that bears salts, or lower the salt',
+        message:
+          word === 'sensitive'
+            ? say`${name} bears salts badly; here are ${load} % (${brought})`
+            : say`${name} bears salts only in moderation; here are ${load} % (${brought})`,
+        remedy: say`Take a thickener or emulsifier that bears salts, or lower the salt`,
         because: [
-          because(`bears salts: ${word}`, claim),
-          ...salts.map((s) => because(`${nameOf(s.subject)} brings ions`)),
+          because(word === 'sensitive' ? say`bears salts: sensitive` : say`bears salts: medium`, claim),
+          ...salts.map((s) => because(say`${nameOf(s.subject)} brings ions`)),
         ],
         sources: sourcesOf(claim),
       } satisfies Hit,
@@ -50,7 +57,7 @@ function saltHits({ lines, rolesOf }: FormulaContext): Hit[] {
   })
 }
 
-function divalentHits({ lines }: FormulaContext): Hit[] {
+function divalentHits({ lines, world: { say } }: FormulaContext): Hit[] {
   const salts = lines.filter(
     ({ subject, share_percent }) => subject.classes.has('divalent-salt') && share_percent >= 0.1,
   )
@@ -62,13 +69,20 @@ function divalentHits({ lines }: FormulaContext): Hit[] {
     // A gum that is there to be set by ions (class sets-to-gel) is not harmed by them.
     if (!claim || (word !== 'precipitates' && word !== 'gels') || subject.id === salt.subject.id) return []
     if (word === 'gels' && subject.classes.has('sets-to-gel')) return []
+    const [name, bringing] = [nameOf(subject), nameOf(salt.subject)]
     return [
       {
         severity: 'warn' as const,
         about: [salt.subject.id, subject.id].sort(),
-        message: `${nameOf(subject)} ${word} with calcium and magnesium (${nameOf(salt.subject)})`,
-        remedy: 'Take a nonionic gum, or leave the salt out',
-        because: [because(`${word} with divalent ions`, claim), because(`${nameOf(salt.subject)} brings them`)],
+        message:
+          word === 'gels'
+            ? say`${name} gels with calcium and magnesium (${bringing})`
+            : say`${name} precipitates with calcium and magnesium (${bringing})`,
+        remedy: say`Take a nonionic gum, or leave the salt out`,
+        because: [
+          because(word === 'gels' ? say`gels with divalent ions` : say`precipitates with divalent ions`, claim),
+          because(say`${bringing} brings them`),
+        ],
         sources: sourcesOf(claim),
       },
     ]

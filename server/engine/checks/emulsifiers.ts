@@ -1,8 +1,7 @@
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import type { Claim } from '#engine/model/claim.ts'
-import { rangeText } from '#engine/units/range.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
 import type { Check, Hit } from './check.ts'
 import { hlbSystem } from './hlb-balance.ts'
 import { because, nameOf, shareFact, sourcesOf } from './say.ts'
@@ -20,18 +19,19 @@ export const holders = (context: FormulaContext): FormulaLine[] => [
 
 /** rule:oil-without-emulsifier */
 export const oilWithoutEmulsifier: Check = (context) => {
-  const { oil_percent, water_percent } = context
+  const { oil_percent, water_percent, world } = context
+  const { say } = world
   if (oil_percent < OIL_THAT_SHOWS_PERCENT || water_percent < WATER_THAT_SHOWS_PERCENT) return []
   if (holders(context).length > 0 || linesPlayingHere(context, 'lye').length > 0) return []
   return [
     {
       about: [],
-      message: `${short(oil_percent)} % oil and ${short(water_percent)} % water, and nothing that holds them together`,
-      remedy: 'Add an emulsifier that suits the wanted form',
+      message: say`${say.short(oil_percent)} % oil and ${say.short(water_percent)} % water, and nothing that holds them together`,
+      remedy: say`Add an emulsifier that suits the wanted form`,
       because: [
-        because(`oil phase ${short(oil_percent)} %`),
-        because(`water phase ${short(water_percent)} %`),
-        because('no emulsifier or solubiliser'),
+        because(say`oil phase ${say.short(oil_percent)} %`),
+        because(say`water phase ${say.short(water_percent)} %`),
+        because(say`no emulsifier or solubiliser`),
       ],
       sources: ['practice'],
     },
@@ -47,12 +47,28 @@ function offBalance(context: FormulaContext): { hlb: string; claims: Claim[] } |
   if (!system?.span) return null
   const { min, max } = system.span
   const off = context.form === 'oil-in-water' ? max < OIL_IN_WATER_FROM_HLB : min > WATER_IN_OIL_TO_HLB
-  return off ? { hlb: rangeText({ min: roundTo(min, 1), max: roundTo(max, 1) }), claims: system.claims } : null
+  return off
+    ? { hlb: context.world.say.range({ min: roundTo(min, 1), max: roundTo(max, 1) }), claims: system.claims }
+    : null
+}
+
+function wrongKindText(emulsifiers: readonly FormulaLine[], hlb: string | undefined, { form, world }: FormulaContext) {
+  const { say } = world
+  const names = emulsifiers.map(({ subject }) => nameOf(subject)).join(', ')
+  if (form === 'oil-in-water') {
+    return hlb === undefined
+      ? say`None of the emulsifiers makes an oil-in-water emulsion alone (${names})`
+      : say`The emulsifiers together have an HLB of ${hlb}; oil in water needs about ${OIL_IN_WATER_FROM_HLB} and more`
+  }
+  return hlb === undefined
+    ? say`None of the emulsifiers makes a water-in-oil emulsion alone (${names})`
+    : say`The emulsifiers together have an HLB of ${hlb}; water in oil needs about ${WATER_IN_OIL_TO_HLB} at most`
 }
 
 /** rule:emulsifier-of-wrong-kind: what is outside is decided by the emulsifiers, not by the wish. */
 export const emulsifierOfWrongKind: Check = (context) => {
-  const { form } = context
+  const { form, world } = context
+  const { say } = world
   if (form !== 'oil-in-water' && form !== 'water-in-oil') return []
   const emulsifiers = linesPlayingHere(context, 'emulsifier')
   if (emulsifiers.length === 0) return []
@@ -70,12 +86,9 @@ export const emulsifierOfWrongKind: Check = (context) => {
   return [
     {
       about: emulsifiers.map(({ subject }) => subject.id).sort(),
-      message:
-        right.length === 0
-          ? `None of the emulsifiers makes ${form === 'oil-in-water' ? 'an oil-in-water' : 'a water-in-oil'} emulsion alone (${emulsifiers.map((line) => nameOf(line.subject)).join(', ')})`
-          : `The emulsifiers together have an HLB of ${off?.hlb ?? '?'}; ${form === 'oil-in-water' ? `oil in water needs about ${OIL_IN_WATER_FROM_HLB} and more` : `water in oil needs about ${WATER_IN_OIL_TO_HLB} at most`}`,
-      remedy: `Add ${form === 'oil-in-water' ? 'an oil-in-water' : 'a water-in-oil'} emulsifier`,
-      because: [...emulsifiers.map(shareFact), ...claims.map((claim) => because('HLB', claim))],
+      message: wrongKindText(emulsifiers, right.length === 0 ? undefined : (off?.hlb ?? '?'), context),
+      remedy: form === 'oil-in-water' ? say`Add an oil-in-water emulsifier` : say`Add a water-in-oil emulsifier`,
+      because: [...emulsifiers.map((line) => shareFact(line, say)), ...claims.map((claim) => because(say`HLB`, claim))],
       sources: sourcesOf(...claims, { source: 'practice' }),
     },
   ]
@@ -83,7 +96,8 @@ export const emulsifierOfWrongKind: Check = (context) => {
 
 /** rule:emulsifier-too-little: each emulsifier fills its own least level; together they have to fill about one. */
 export const emulsifierTooLittle: Check = (context) => {
-  const { form, oil_percent } = context
+  const { form, oil_percent, world } = context
+  const { say } = world
   if (form !== 'oil-in-water' && form !== 'water-in-oil') return []
   const emulsifiers = holders(context)
   if (emulsifiers.length === 0) return []
@@ -98,9 +112,12 @@ export const emulsifierTooLittle: Check = (context) => {
   return [
     {
       about: emulsifiers.map(({ subject }) => subject.id).sort(),
-      message: `The emulsifiers stand below the least level at which they are used, for ${short(oil_percent)} % oil`,
-      remedy: 'Raise the emulsifier to its usual level',
-      because: [...emulsifiers.map(shareFact), because(`oil phase ${short(oil_percent)} %`)],
+      message: say`The emulsifiers stand below the least level at which they are used, for ${say.short(oil_percent)} % oil`,
+      remedy: say`Raise the emulsifier to its usual level`,
+      because: [
+        ...emulsifiers.map((line) => shareFact(line, say)),
+        because(say`oil phase ${say.short(oil_percent)} %`),
+      ],
       sources: ['practice'],
     } satisfies Hit,
   ]
@@ -115,13 +132,14 @@ export const conditionerWithoutBody: Check = (context) => {
   )
   const body = [...linesPlayingHere(context, 'structurant'), ...linesPlayingHere(context, 'thickener')]
   const bringsOwn = quats.some(({ subject }) => subject.classes.has('fatty-alcohol'))
+  const { say } = context.world
   if (quats.length === 0 || emulsifiers.length > 0 || body.length > 0 || bringsOwn) return []
   return [
     {
       about: quats.map(({ subject }) => subject.id).sort(),
-      message: `${quats.map((line) => nameOf(line.subject)).join(', ')} without a fatty alcohol makes a thin, slimy liquid and no cream`,
-      remedy: 'Add cetyl, cetearyl or stearyl alcohol, about two to three times the quat',
-      because: [...quats.map(shareFact), because('no fatty alcohol, wax or thickener')],
+      message: say`${quats.map((line) => nameOf(line.subject)).join(', ')} without a fatty alcohol makes a thin, slimy liquid and no cream`,
+      remedy: say`Add cetyl, cetearyl or stearyl alcohol, about two to three times the quat`,
+      because: [...quats.map((line) => shareFact(line, say)), because(say`no fatty alcohol, wax or thickener`)],
       sources: ['practice'],
     },
   ]

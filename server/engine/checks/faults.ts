@@ -19,10 +19,14 @@ const ROUNDING_PERCENT = 1e-9
 /** An id that no record, no inventory name and no blend of those has, with the ids that look most like it. */
 export function unknownIngredient(world: World, id: string, at: string): Fault {
   const nearest = nearestIds(world, id)
-  const hint = nearest.length > 0 ? `; nearest: ${nearest.join(', ')}` : ''
+  const { say } = world
+  const [place, said] = [at.slice(1), id.length > 80 ? `${id.slice(0, 80)}…` : id]
   return {
     code: 'unknown-ingredient',
-    message: `${at.slice(1)}: no ingredient has the id ${id.length > 80 ? `${id.slice(0, 80)}…` : id}${hint}`,
+    message:
+      nearest.length > 0
+        ? say`${place}: no ingredient has the id ${said}; nearest: ${nearest.join(', ')}`
+        : say`${place}: no ingredient has the id ${said}`,
     at,
     nearest,
   }
@@ -51,48 +55,48 @@ const total_percent = (formula: Formula): number =>
     .sort((a, b) => a - b)
     .reduce((sum, share_percent) => sum + share_percent, 0)
 
-function fillerFaults(formula: Formula): Fault[] {
+function fillerFaults(formula: Formula, { say }: World): Fault[] {
   const fillers = formula.lines.flatMap(({ fills }, index) => (fills ? [index] : []))
   const [first, second] = fillers
   if (first === undefined || second === undefined) return []
-  const message = `lines/${second}: fills up to 100 %, and so does lines/${first}; only one line can`
+  const message = say`lines/${second}: fills up to 100 %, and so does lines/${first}; only one line can`
   return [{ code: 'two-fillers', message, at: `/lines/${second}/fills` }]
 }
 
-const missingShares = (formula: Formula): Fault[] =>
+const missingShares = (formula: Formula, { say }: World): Fault[] =>
   formula.lines.flatMap(({ share_percent, fills }, index) =>
     share_percent === undefined && !fills
       ? [
           {
             code: 'share-missing' as const,
-            message: `lines/${index}/share_percent: is missing; state it or let the line fill up (fills: true)`,
+            message: say`lines/${index}/share_percent: is missing; state it or let the line fill up (fills: true)`,
             at: `/lines/${index}/share_percent`,
           },
         ]
       : [],
   )
 
-function sumFaults(formula: Formula): Fault[] {
+function sumFaults(formula: Formula, { say }: World): Fault[] {
   const sum_percent = total_percent(formula)
   const said = roundTo(sum_percent, 4)
   const filler = formula.lines.findIndex(({ fills, share_percent }) => fills && share_percent === undefined)
   if (filler >= 0) {
     if (sum_percent < 100 - ROUNDING_PERCENT) return []
-    const message = `lines/${filler}: the other lines add up to ${said} % and leave nothing to fill`
+    const message = say`lines/${filler}: the other lines add up to ${said} % and leave nothing to fill`
     return [{ code: 'no-room-to-fill', message, at: `/lines/${filler}` }]
   }
   if (Math.abs(sum_percent - 100) <= TOLERANCE_PERCENT + ROUNDING_PERCENT) return []
-  return [{ code: 'shares-not-100', message: `lines: shares add up to ${said} %, expected 100`, at: '/lines' }]
+  return [{ code: 'shares-not-100', message: say`lines: shares add up to ${said} %, expected 100`, at: '/lines' }]
 }
 
 /** All that is impossible about a formula, the gravest first. A sum is only judged when every share is stated. */
 export function faultsOf(formula: Formula, world: World): Fault[] {
-  const unclear = [...fillerFaults(formula), ...missingShares(formula)]
+  const unclear = [...fillerFaults(formula, world), ...missingShares(formula, world)]
   return [
     ...unknownIngredients(formula, world),
     ...unknownSubstances(formula, world),
     ...unclear,
-    ...(unclear.length === 0 ? sumFaults(formula) : []),
+    ...(unclear.length === 0 ? sumFaults(formula, world) : []),
   ]
 }
 

@@ -2,11 +2,17 @@ import { rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import { wordOf } from '#engine/graph/subject.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaLine } from '#engine/formula/context.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
 /** Degrees that a kitchen thermometer may be off. */
 const TOLERANCE_C = 3
+
+interface HeatHere {
+  say: Say
+  hottest_c: number
+}
 
 /** Heat that a line asks for: stated, else the melting point of a solid fat or wax. */
 export function heatAsked(line: FormulaLine) {
@@ -21,21 +27,36 @@ export function heatAsked(line: FormulaLine) {
     : null
 }
 
+function textsOf(name: string, { what, asked_c }: NonNullable<ReturnType<typeof heatAsked>>, here: HeatHere) {
+  const { say, hottest_c } = here
+  return what === 'needs'
+    ? {
+        message: say`${name} needs ${asked_c} °C; the process stops at ${hottest_c} °C`,
+        fact: say`needs ${asked_c} °C`,
+      }
+    : {
+        message: say`${name} melts up to ${asked_c} °C; the process stops at ${hottest_c} °C`,
+        fact: say`melts up to ${asked_c} °C`,
+      }
+}
+
 /** rule:heat-too-low. What does not melt in stays as grains. */
 export const heatTooLow: Check = (context) => {
-  const { lines, hottest_c } = context
+  const { lines, hottest_c, world } = context
+  const { say } = world
   if (hottest_c === null) return []
   return lines.flatMap((line) => {
     const heat = heatAsked(line)
     // A starch that is there as a powder is not to gel.
     const asPowder = line.subject.allRoles.has('powder-base') && linesPlayingHere(context, 'powder-base').includes(line)
     if (!heat || asPowder || line.phase === 'cool-down' || hottest_c + TOLERANCE_C >= heat.asked_c) return []
+    const { message, fact } = textsOf(nameOf(line.subject), heat, { say, hottest_c })
     return [
       {
         about: [line.subject.id],
-        message: `${nameOf(line.subject)} ${heat.what} ${heat.asked_c} °C; the process stops at ${hottest_c} °C`,
-        remedy: `Heat the phase to about ${heat.asked_c} °C until clear`,
-        because: [because(`${heat.what} ${heat.asked_c} °C`, heat.claim), because(`hottest point ${hottest_c} °C`)],
+        message,
+        remedy: say`Heat the phase to about ${heat.asked_c} °C until clear`,
+        because: [because(fact, heat.claim), because(say`hottest point ${hottest_c} °C`)],
         sources: sourcesOf(heat.claim),
       },
     ]

@@ -4,9 +4,10 @@ import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { usedClaim, wordOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Claim } from '#engine/model/claim.ts'
-import { gap, rangeText } from '#engine/units/range.ts'
+import { gap } from '#engine/units/range.ts'
 import type { Range } from '#engine/units/range.ts'
 import { roundTo } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
@@ -118,18 +119,25 @@ const HLB_OFF = 2
 
 const names = (lines: readonly FormulaLine[]): string => lines.map(({ subject }) => nameOf(subject)).join(', ')
 const ids = (lines: readonly FormulaLine[]): string[] => lines.map(({ subject }) => subject.id).sort()
-const rounded = ({ min, max }: Span): string => rangeText({ min: roundTo(min, 1), max: roundTo(max, 1) })
+const rounded = ({ min, max }: Span, say: Say): string => say.range({ min: roundTo(min, 1), max: roundTo(max, 1) })
 
-const notKnown = (lines: readonly FormulaLine[], what: string): Hit[] => [
-  {
-    severity: 'unknown',
-    about: ids(lines),
-    message: `The ${what} of ${names(lines)} is not known: whether emulsifiers and oils suit each other cannot be told`,
-    remedy: `Ask the supplier for the ${what}, or make a row of trials one HLB unit apart`,
-    because: lines.map((line) => because(`no ${what} of ${nameOf(line.subject)}`)),
-    sources: [],
-  },
-]
+const hlbNotKnown = (lines: readonly FormulaLine[], say: Say): Hit => ({
+  severity: 'unknown',
+  about: ids(lines),
+  message: say`The HLB of ${names(lines)} is not known: whether emulsifiers and oils suit each other cannot be told`,
+  remedy: say`Ask the supplier for the HLB, or make a row of trials one HLB unit apart`,
+  because: lines.map(({ subject }) => because(say`no HLB of ${nameOf(subject)}`)),
+  sources: [],
+})
+
+const requiredHlbNotKnown = (lines: readonly FormulaLine[], say: Say): Hit => ({
+  severity: 'unknown',
+  about: ids(lines),
+  message: say`The required HLB of ${names(lines)} is not known: whether emulsifiers and oils suit each other cannot be told`,
+  remedy: say`Ask the supplier for the required HLB, or make a row of trials one HLB unit apart`,
+  because: lines.map(({ subject }) => because(say`no required HLB of ${nameOf(subject)}`)),
+  sources: [],
+})
 
 function requiredSpan(known: readonly FormulaLine[]): Span {
   const at = (end: 'min' | 'max'): number =>
@@ -143,28 +151,32 @@ function requiredSpan(known: readonly FormulaLine[]): Span {
 }
 
 /** "Paraffinum liquidum 10 to 12, castor oil 14" */
-const wanted = (known: readonly FormulaLine[]): string =>
-  known.map(({ subject }) => `${nameOf(subject)} ${rangeText(stated(subject, 'required_hlb')?.span ?? {})}`).join(', ')
+const wanted = (known: readonly FormulaLine[], say: Say): string =>
+  known.map(({ subject }) => `${nameOf(subject)} ${say.range(stated(subject, 'required_hlb')?.span ?? {})}`).join(', ')
 
 /** rule:hlb-off-balance. A note: required HLB values of one oil differ by units between sources, and all of them count. */
 export const hlbOffBalance: Check = (context) => {
   if (context.form !== 'oil-in-water') return []
+  const { say } = context.world
   const system = hlbSystem(context)
   if (!system) return []
   const { known, unknown, known_percent, all_percent } = oilsOf(context, system)
   if (all_percent === 0) return []
-  if (!system.span) return notKnown(system.withoutHlb, 'HLB')
-  if (known_percent < LEAST_KNOWN * all_percent) return notKnown(unknown, 'required HLB')
+  if (!system.span) return [hlbNotKnown(system.withoutHlb, say)]
+  if (known_percent < LEAST_KNOWN * all_percent) return [requiredHlbNotKnown(unknown, say)]
   const required = requiredSpan(known)
   if (gap(system.span, required) <= HLB_OFF) return []
   const claims = [...system.claims, ...known.flatMap(({ subject }) => stated(subject, 'required_hlb')?.claims ?? [])]
-  const without = unknown.length > 0 ? `; not known for ${names(unknown)}` : ''
+  const [has, needs, each] = [rounded(system.span, say), rounded(required, say), wanted(known, say)]
   return [
     {
       about: ids(system.emulsifiers),
-      message: `The emulsifiers have an HLB of ${rounded(system.span)}, the oils ask for about ${rounded(required)} (${wanted(known)}${without})`,
-      remedy: 'Shift the ratio of the high- and the low-HLB emulsifier, and make trials one unit to either side',
-      because: claims.map((claim) => because(claim.property === 'hlb' ? 'HLB' : 'required HLB', claim)),
+      message:
+        unknown.length > 0
+          ? say`The emulsifiers have an HLB of ${has}, the oils ask for about ${needs} (${each}; not known for ${names(unknown)})`
+          : say`The emulsifiers have an HLB of ${has}, the oils ask for about ${needs} (${each})`,
+      remedy: say`Shift the ratio of the high- and the low-HLB emulsifier, and make trials one unit to either side`,
+      because: claims.map((claim) => because(claim.property === 'hlb' ? say`HLB` : say`required HLB`, claim)),
       sources: sourcesOf(...claims),
     },
   ]

@@ -19,17 +19,19 @@ export const inactivated: Check = (context) =>
       const [taker] = takers
       if (!taker) return []
       const losses = lossesTo(context, line.subject, taker.subject)
+      const { say } = context.world
+      const [away, lost] = [nameOf(taker.subject), nameOf(line.subject)]
       const numbers = losses.map(({ text }) => text)
       const says = [...(relation.says ? [relation.says] : []), ...numbers].join('; ')
       return [
         {
           ...(losses.some(({ large }) => large) && { severity: 'warn' as const }),
           about: [line.subject.id, taker.subject.id].sort(),
-          message: `${nameOf(taker.subject)} takes away part of ${nameOf(line.subject)}${says ? `: ${says}` : ''}`,
-          remedy: 'Count on less of it at work; a challenge test decides',
+          message: says ? say`${away} takes away part of ${lost}: ${says}` : say`${away} takes away part of ${lost}`,
+          remedy: say`Count on less of it at work; a challenge test decides`,
           because: [
-            because(relation.says || 'is inactivated by it'),
-            because(`${nameOf(taker.subject)} is present`),
+            because(relation.says || say`is inactivated by it`),
+            because(say`${away} is present`),
             ...losses.flatMap((loss) => loss.because),
           ],
           sources: [...new Set([...sourcesOf(relation), ...losses.flatMap(({ sources }) => sources)])].sort(),

@@ -1,9 +1,11 @@
 import { kohBound } from '#engine/calculate/koh-bound.ts'
+import type { KohBound } from '#engine/calculate/koh-bound.ts'
 import { LYE_G_PER_MOL } from '#engine/chemistry/lye.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { activeMatter } from '#engine/formula/totals.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
@@ -63,41 +65,51 @@ export function lyeBalance(context: FormulaContext) {
 
 type Balance = ReturnType<typeof lyeBalance>
 
-const CARE = 'gloves and goggles, lye into water and never water into lye'
+const workOutAnew = (say: Say): string =>
+  say`Work the lye out anew for these fats (5 to 8 % superfat); gloves and goggles, lye into water and never water into lye`
+
+const BOUND: Record<KohBound['what'], (say: Say) => string> = {
+  'saponification value': (say) => say`saponification value`,
+  'acid value': (say) => say`acid value`,
+  'molar mass': (say) => say`molar mass`,
+}
 
 const names = (fats: readonly FormulaLine[]): string => fats.map((line) => nameOf(line.subject)).join(', ')
 const ids = (fats: readonly FormulaLine[]): string[] => fats.map(({ subject }) => subject.id).sort()
 
-const lyeUnknown = (fats: readonly FormulaLine[]): Hit => ({
+const lyeUnknown = (fats: readonly FormulaLine[], say: Say): Hit => ({
   severity: 'unknown',
   about: ids(fats),
-  message: `How much lye ${names(fats)} binds is not known: whether free lye is left cannot be told`,
-  remedy: `Take the saponification value from the data sheet and work the lye out before you mix anything; ${CARE}`,
-  because: fats.map((line) => because(`no saponification value of ${nameOf(line.subject)}`)),
+  message: say`How much lye ${names(fats)} binds is not known: whether free lye is left cannot be told`,
+  remedy: say`Take the saponification value from the data sheet and work the lye out before you mix anything; gloves and goggles, lye into water and never water into lye`,
+  because: fats.map((line) => because(say`no saponification value of ${nameOf(line.subject)}`)),
   sources: [],
 })
 
-function reasons({ fats, given_g, bound_g }: Balance): Pick<Hit, 'about' | 'because' | 'sources'> {
+function reasons({ fats, given_g, bound_g }: Balance, say: Say): Pick<Hit, 'about' | 'because' | 'sources'> {
   const bounds = fats.flatMap(({ subject }) => kohBound(subject) ?? [])
   return {
     about: ids(fats),
     because: [
-      ...bounds.map(({ what, claim }) => because(what, claim)),
-      because(`lye for ${short(given_g)} g KOH, bound ${short(bound_g)} g KOH in 100 g`),
+      ...bounds.map(({ what, claim }) => because(BOUND[what](say), claim)),
+      because(say`lye for ${say.short(given_g)} g KOH, bound ${say.short(bound_g)} g KOH in 100 g`),
     ],
     sources: sourcesOf(...bounds.map(({ claim }) => claim)),
   }
 }
 
 /** Free lye: certain when even fats at the top of their ranges cannot bind it. */
-function freeLye(balance: Balance): Hit {
+function freeLye(balance: Balance, say: Say): Hit {
   const { superfat_percent, given_g, most_g } = balance
   const certain = given_g > most_g
+  const over = say.short(-superfat_percent)
   return {
     severity: certain ? 'stop' : 'warn',
-    message: `The lye exceeds what these fats ${certain ? 'can bind' : 'usually bind'} by ${short(-superfat_percent)} %: ${certain ? 'the soap is caustic and burns' : 'lye may stay free, which burns'} skin and eyes`,
-    remedy: `Work the lye out anew for these fats (5 to 8 % superfat); ${CARE}`,
-    ...reasons(balance),
+    message: certain
+      ? say`The lye exceeds what these fats can bind by ${over} %: the soap is caustic and burns skin and eyes`
+      : say`The lye exceeds what these fats usually bind by ${over} %: lye may stay free, which burns skin and eyes`,
+    remedy: workOutAnew(say),
+    ...reasons(balance, say),
   }
 }
 
@@ -113,22 +125,23 @@ export const lyeBalanceRule: Check = (context) => {
   // Beside an acid at skin pH the alkali is there for the acid.
   const acid = context.ph !== null && context.ph < 8
   if (acid || !context.lines.some(({ subject }) => isLye(subject.id))) return []
+  const { say } = context.world
   const balance = lyeBalance(context)
   const { fats, unknown, superfat_percent } = balance
   if (fats.length === 0) return []
   const known = superfat_percent >= 0
   if (unknown.length > 0) {
     const soapMaking = linesPlayingHere(context, 'lye').length > 0 && context.oil_percent >= 10
-    return soapMaking || !known ? [lyeUnknown(unknown)] : []
+    return soapMaking || !known ? [lyeUnknown(unknown, say)] : []
   }
-  if (!known) return [freeLye(balance)]
+  if (!known) return [freeLye(balance, say)]
   if (superfat_percent <= MOST_SUPERFAT_PERCENT || !isSoap(context, balance)) return []
   return [
     {
       severity: 'warn',
-      message: `The fats exceed the lye by ${roundTo(superfat_percent, 1)} %: the soap stays soft and turns rancid`,
-      remedy: `Work the lye out anew for these fats (5 to 8 % superfat); ${CARE}`,
-      ...reasons(balance),
+      message: say`The fats exceed the lye by ${roundTo(superfat_percent, 1)} %: the soap stays soft and turns rancid`,
+      remedy: workOutAnew(say),
+      ...reasons(balance, say),
     },
   ]
 }

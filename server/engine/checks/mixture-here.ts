@@ -4,7 +4,7 @@ import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { kindOfRecord, mixtureDataOf } from '#engine/knowledge/mixture-data.ts'
 import type { Range } from '#engine/units/range.ts'
 import { inside } from '#engine/units/range.ts'
-import { short } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import { nameOf } from './say.ts'
 
 /** A surfactant of less than this is a trace that came with something else [%]. */
@@ -43,28 +43,42 @@ function measuredRange(values: readonly number[]): Range {
   return { min: Math.min(...values) * (1 - SLACK), max: Math.max(...values) * (1 + SLACK) }
 }
 
-const text = ({ min = 0, max = 100 }: Range): string => `${short(min)} to ${short(max)} %`
+/** A level and the range in which it was measured, as figures for a sentence [%]. */
+type Figures = Record<'here' | 'least' | 'most', string>
 
-function levelsOutside(mixture: Mixture, measured: readonly Mixture[]): string[] {
-  const checks: [string, number, Range][] = [
-    ['surfactants together', surfactantTotal(mixture), measuredRange(measured.map(surfactantTotal))],
-    ['the polymer', mixture.polymer_percent, measuredRange(measured.map((one) => one.polymer_percent))],
-    ['the thickener', mixture.thickener_percent, measuredRange(measured.map((one) => one.thickener_percent))],
-  ]
-  return checks.flatMap(([what, value, range]) =>
-    inside(value, range) ? [] : [`${what}: ${short(value)} % here, measured ${text(range)}`],
-  )
-}
+/** Levels of which mixtures were measured in a range, each with its words. */
+const LEVELS: readonly { of: (mixture: Mixture) => number; words: (figures: Figures, say: Say) => string }[] = [
+  {
+    of: surfactantTotal,
+    words: ({ here, least, most }, say) => say`surfactants together: ${here} % here, measured ${least} to ${most} %`,
+  },
+  {
+    of: (mixture) => mixture.polymer_percent,
+    words: ({ here, least, most }, say) => say`the polymer: ${here} % here, measured ${least} to ${most} %`,
+  },
+  {
+    of: (mixture) => mixture.thickener_percent,
+    words: ({ here, least, most }, say) => say`the thickener: ${here} % here, measured ${least} to ${most} %`,
+  },
+]
 
-function materialsOutside(here: Omit<MixtureHere, 'mixture' | 'outside'>): string[] {
+const levelsOutside = (mixture: Mixture, measured: readonly Mixture[], say: Say): string[] =>
+  LEVELS.flatMap(({ of, words }) => {
+    const [value, range] = [of(mixture), measuredRange(measured.map(of))]
+    if (inside(value, range)) return []
+    const { min = 0, max = 100 } = range
+    return [words({ here: say.short(value), least: say.short(min), most: say.short(max) }, say)]
+  })
+
+function materialsOutside(here: Omit<MixtureHere, 'mixture' | 'outside'>, say: Say): string[] {
   const strange = here.surfactants.filter(({ kind }) => kind === undefined).map(({ line }) => nameOf(line.subject))
   const others = here.polymers.filter(({ subject }) => !MIXTURE_POLYMERS.some((one) => one === subject.id))
   return [
-    ...strange.map((name) => `no mixture with ${name} or its like was measured`),
-    ...others.map(({ subject }) => `no mixture with ${nameOf(subject)} was measured`),
-    ...(here.polymers.length > 1 ? ['only mixtures with one cationic polymer were measured'] : []),
+    ...strange.map((name) => say`no mixture with ${name} or its like was measured`),
+    ...others.map(({ subject }) => say`no mixture with ${nameOf(subject)} was measured`),
+    ...(here.polymers.length > 1 ? [say`only mixtures with one cationic polymer were measured`] : []),
     ...(here.thickeners.length === 0
-      ? ['every measured mixture held a nonionic thickener (a short ethoxylate or a large PEG ester)']
+      ? [say`every measured mixture held a nonionic thickener (a short ethoxylate or a large PEG ester)`]
       : []),
   ]
 }
@@ -96,8 +110,9 @@ export function mixtureHere(context: FormulaContext): MixtureHere | null {
   const polymers = context.lines.filter(({ subject }) => subject.classes.has('cationic-polymer'))
   if (surfactants.length < 2 || polymers.length === 0) return null
   const here = { surfactants, polymers, thickeners }
-  const materials = materialsOutside(here)
+  const { say } = context.world
+  const materials = materialsOutside(here, say)
   if (materials.length > 0) return { ...here, mixture: null, outside: materials }
   const mixture = mixtureOf(here)
-  return { ...here, mixture, outside: levelsOutside(mixture, measured) }
+  return { ...here, mixture, outside: levelsOutside(mixture, measured, say) }
 }

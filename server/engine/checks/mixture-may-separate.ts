@@ -6,7 +6,7 @@ import { countAlike } from './mixture-counts.ts'
 import { mixtureHere } from './mixture-here.ts'
 import type { MixtureHere } from './mixture-here.ts'
 import { rateHere, WARN_FROM_RATE } from './mixture-rate.ts'
-import { mixtureRemedy, percent, TRIAL } from './mixture-remedy.ts'
+import { mixtureRemedy, percent, trial } from './mixture-remedy.ts'
 import { because, nameOf, shareFact } from './say.ts'
 
 const NOTE_FROM_RATE = 0.4
@@ -35,15 +35,26 @@ function countsHere(here: MixtureHere, polymer: MixturePolymer, { world }: Formu
     const subject = world.find(id)
     return subject ? nameOf(subject) : id
   }
-  const common = `${alike === 'polymer' ? '' : 'of these kinds of surfactant '}with ${nameById(polymer)}`
+  const { say } = world
+  const [named, all] = [nameById(polymer), names.map(nameById).join(', ')]
+  const words =
+    alike === 'polymer'
+      ? {
+          said: say`of ${n} measured mixtures with ${named} ${separated} separated`,
+          fact: say`${separated} of ${n} measured mixtures with ${named} separated (${all})`,
+        }
+      : {
+          said: say`of ${n} measured mixtures of these kinds of surfactant with ${named} ${separated} separated`,
+          fact: say`${separated} of ${n} measured mixtures of these kinds of surfactant with ${named} separated (${all})`,
+        }
   const known = new Set(measured.flatMap((one) => one.names))
   const strange = here.surfactants.map(({ line }) => line.subject).filter(({ id }) => !known.has(id))
   return {
-    said: `of ${n} measured mixtures ${common} ${separated} separated`,
+    said: words.said,
     rate: separated / n,
     facts: [
-      because(`${separated} of ${n} measured mixtures ${common} separated (${names.map(nameById).join(', ')})`),
-      ...strange.map((subject) => because(`${nameOf(subject)} itself was not measured, others of its kind were`)),
+      because(words.fact),
+      ...strange.map((subject) => because(say`${nameOf(subject)} itself was not measured, others of its kind were`)),
     ],
   }
 }
@@ -54,17 +65,17 @@ function hitInside(here: MixtureHere, mixture: Mixture, context: FormulaContext)
   if (!model || !found || found.rate < NOTE_FROM_RATE) return []
   const { rate, min, max } = found
   const { said, facts } = countsHere(here, mixture.polymer, context)
-  const interval = `95 % interval ${Math.round(min * 100)} to ${percent(max)}`
+  const { say } = context.world
   return [
     {
       severity: rate >= WARN_FROM_RATE ? 'warn' : 'note',
       about: idsOf(here),
-      message: `About ${percent(rate)} of mixtures like this one separate (${interval}, fitted to ${measured.length} measured mixtures; ${said}): ${namesOf(here)}`,
-      remedy: mixtureRemedy(mixture, model),
+      message: say`About ${percent(rate)} of mixtures like this one separate (95 % interval ${Math.round(min * 100)} to ${percent(max)}, fitted to ${measured.length} measured mixtures; ${said}): ${namesOf(here)}`,
+      remedy: mixtureRemedy(mixture, model, say),
       because: [
         ...facts,
-        ...linesOf(here).map(shareFact),
-        because('shares as supplied; whether the measured shares are as supplied or active matter is not stated'),
+        ...linesOf(here).map((line) => shareFact(line, say)),
+        because(say`shares as supplied; whether the measured shares are as supplied or active matter is not stated`),
       ],
       sources: [SOURCE],
     },
@@ -79,12 +90,13 @@ function hitBeside(here: MixtureHere, context: FormulaContext): Hit[] {
   if (!known || here.polymers.length > 1 || here.surfactants.some(({ kind }) => !kind)) return []
   const { said, rate, facts } = countsHere(here, known, context)
   if (rate < NOTE_FROM_RATE) return []
+  const { say } = context.world
   return [
     {
       severity: 'note',
       about: idsOf(here),
-      message: `Whether ${namesOf(here)} separate here was not measured (${here.outside.join('; ')}); in other amounts, ${said}`,
-      remedy: TRIAL,
+      message: say`Whether ${namesOf(here)} separate here was not measured (${here.outside.join('; ')}); in other amounts, ${said}`,
+      remedy: trial(say),
       because: [...facts, ...here.outside.map((fact) => because(fact))],
       sources: [SOURCE],
     },

@@ -1,7 +1,8 @@
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { numberOf, usedClaim, wordOf } from '#engine/graph/subject.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, shareFact, sourcesOf } from './say.ts'
 
@@ -44,7 +45,8 @@ export const oilsDoNotMix: Check = (context) => {
   )
   if (cleared >= 1) return []
   const pair = [...polar, ...apolar]
-  if (share(unknown) >= MATTERS_FROM * all) return [notKnown(pair, unknown)]
+  const { say } = context.world
+  if (share(unknown) >= MATTERS_FROM * all) return [notKnown(pair, unknown, say)]
   const claims = [
     ...bridges.map(({ subject }) => usedClaim(subject, CLEARS)),
     ...pair.map(({ subject }) => usedClaim(subject, 'solubility_parameter')),
@@ -52,13 +54,12 @@ export const oilsDoNotMix: Check = (context) => {
   return [
     {
       about: pair.map(({ subject }) => subject.id).sort(),
-      message: `Castor oil (${short(a)} %) and mineral oil (${short(b)} %) do not mix clear at room temperature; the oils between them bring ${roundTo(cleared * 100, 0)} % of what equal parts need`,
-      remedy:
-        'Add an oil that mixes with both (about 15 % octyldodecanol, 28 % isopropyl palmitate), or leave one of the two out',
+      message: say`Castor oil (${say.short(a)} %) and mineral oil (${say.short(b)} %) do not mix clear at room temperature; the oils between them bring ${roundTo(cleared * 100, 0)} % of what equal parts need`,
+      remedy: say`Add an oil that mixes with both (about 15 % octyldodecanol, 28 % isopropyl palmitate), or leave one of the two out`,
       because: [
-        ...pair.map(shareFact),
+        ...pair.map((line) => shareFact(line, say)),
         ...claims.map((claim) =>
-          because(claim.property === CLEARS ? 'what clears equal parts' : 'solubility parameter', claim),
+          because(claim.property === CLEARS ? say`what clears equal parts` : say`solubility parameter`, claim),
         ),
       ],
       sources: sourcesOf(...claims, { source: 'COSOL1991' }),
@@ -66,11 +67,11 @@ export const oilsDoNotMix: Check = (context) => {
   ]
 }
 
-const notKnown = (pair: readonly FormulaLine[], unknown: readonly FormulaLine[]): Hit => ({
+const notKnown = (pair: readonly FormulaLine[], unknown: readonly FormulaLine[], say: Say): Hit => ({
   severity: 'unknown',
   about: [...pair, ...unknown].map(({ subject }) => subject.id).sort(),
-  message: `Castor oil and mineral oil do not mix alone; whether ${unknown.map(({ subject }) => nameOf(subject)).join(', ')} clears them was not measured`,
-  remedy: 'Stir a small sample at room temperature and look after a day',
-  because: unknown.map(({ subject }) => because(`no figure for ${nameOf(subject)} between castor and mineral oil`)),
+  message: say`Castor oil and mineral oil do not mix alone; whether ${unknown.map(({ subject }) => nameOf(subject)).join(', ')} clears them was not measured`,
+  remedy: say`Stir a small sample at room temperature and look after a day`,
+  because: unknown.map(({ subject }) => because(say`no figure for ${nameOf(subject)} between castor and mineral oil`)),
   sources: ['COSOL1991'],
 })

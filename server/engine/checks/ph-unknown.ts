@@ -1,9 +1,9 @@
 import { rangeOfProperty } from '#engine/graph/subject.ts'
 import type { Check } from './check.ts'
-import { because, nameOf } from './say.ts'
+import { because, firstNames } from './say.ts'
 
 /** rule:ph-unknown. A pH that nobody stated is reported, never guessed. */
-export const phUnknown: Check = ({ lines, ph, water_percent }) => {
+export const phUnknown: Check = ({ lines, ph, water_percent, world: { say } }) => {
   if (ph !== null || water_percent < 3) return []
   const bound = lines.filter(
     ({ subject }) => rangeOfProperty(subject, 'ph_stability') || rangeOfProperty(subject, 'ph_effective'),
@@ -12,12 +12,9 @@ export const phUnknown: Check = ({ lines, ph, water_percent }) => {
   return [
     {
       about: [],
-      message: `The pH is not known; ${bound.length} ingredients depend on it (${bound
-        .slice(0, 3)
-        .map(({ subject }) => nameOf(subject))
-        .join(', ')}${bound.length > 3 ? ' …' : ''})`,
-      remedy: 'Measure the pH of the finished batch, or enter the pH you aim at',
-      because: [because('no pH was given')],
+      message: say`The pH is not known; ${bound.length} ingredients depend on it (${firstNames(bound)})`,
+      remedy: say`Measure the pH of the finished batch, or enter the pH you aim at`,
+      because: [because(say`no pH was given`)],
       sources: [],
     },
   ]

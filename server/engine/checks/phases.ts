@@ -1,13 +1,13 @@
 import { rangeOfProperty, usedClaim, wordOf } from '#engine/graph/subject.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import { mainlyPlays, sharePlaying } from '#engine/formula/totals.ts'
-import { short } from '#engine/units/round.ts'
 import type { Check } from './check.ts'
 import { holders } from './emulsifiers.ts'
 import { because, nameOf, sourcesOf } from './say.ts'
 
 /** rule:water-in-anhydrous: a water-soluble liquid sweats out of fats. */
 export const waterInAnhydrous: Check = (context) => {
+  const { say } = context.world
   if (context.form !== 'anhydrous' || holders(context).length > 0) return []
   return context.lines
     .filter(
@@ -16,11 +16,11 @@ export const waterInAnhydrous: Check = (context) => {
     )
     .map(({ subject }) => ({
       about: [subject.id],
-      message: `${nameOf(subject)} does not mix with fats and oils; it sweats out of a product without water and emulsifier`,
-      remedy: 'Take an oil-soluble ingredient for the job',
+      message: say`${nameOf(subject)} does not mix with fats and oils; it sweats out of a product without water and emulsifier`,
+      remedy: say`Take an oil-soluble ingredient for the job`,
       because: [
-        because('dissolves in water, not in oil', usedClaim(subject, 'solubility')),
-        because('no emulsifier in the formula'),
+        because(say`dissolves in water, not in oil`, usedClaim(subject, 'solubility')),
+        because(say`no emulsifier in the formula`),
       ],
       sources: sourcesOf(usedClaim(subject, 'solubility') ?? { source: 'practice' }),
     }))
@@ -28,6 +28,7 @@ export const waterInAnhydrous: Check = (context) => {
 
 /** rule:scent-without-solubiliser */
 export const scentWithoutSolubiliser: Check = (context) => {
+  const { say } = context.world
   const clear = context.form === 'solution' || context.form === 'gel'
   if (!clear || context.water_percent < 50 || holders(context).length > 0) return []
   if (sharePlaying(context.lines, 'alcohol-solvent') >= 45) return []
@@ -38,10 +39,9 @@ export const scentWithoutSolubiliser: Check = (context) => {
   return [
     {
       about: floating.map(({ subject }) => subject.id).sort(),
-      message: `${floating.map((line) => nameOf(line.subject)).join(', ')} float on the water: nothing dissolves them`,
-      remedy:
-        'Add a solubiliser, for a start as much as there is oil or scent and up to four times as much, until clear',
-      because: [because('dissolves in oil, not in water'), because('no solubiliser in the formula')],
+      message: say`${floating.map((line) => nameOf(line.subject)).join(', ')} float on the water: nothing dissolves them`,
+      remedy: say`Add a solubiliser, for a start as much as there is oil or scent and up to four times as much, until clear`,
+      because: [because(say`dissolves in oil, not in water`), because(say`no solubiliser in the formula`)],
       sources: ['practice'],
     },
   ]
@@ -58,6 +58,7 @@ export const alcoholTolerance: Check = (context) => {
     )
   if (alcohol_percent < 5 || liquid_percent === 0) return []
   const share_percent = (alcohol_percent / liquid_percent) * 100
+  const { say } = context.world
   return context.lines.flatMap(({ subject }) => {
     const limit = rangeOfProperty(subject, 'ethanol_max_percent')?.max
     const claim = usedClaim(subject, 'ethanol_max_percent')
@@ -68,11 +69,11 @@ export const alcoholTolerance: Check = (context) => {
     return [
       {
         about: [subject.id],
-        message: `${nameOf(subject)} bears up to ${short(limit)} % alcohol in the water phase; here are ${short(share_percent)} %`,
-        remedy: 'Take a thickener that dissolves in alcohol',
+        message: say`${nameOf(subject)} bears up to ${say.short(limit)} % alcohol in the water phase; here are ${say.short(share_percent)} %`,
+        remedy: say`Take a thickener that dissolves in alcohol`,
         because: [
-          because(`bears up to ${short(limit)} % alcohol`, claim),
-          because(`alcohol ${short(share_percent)} % of alcohol and water`),
+          because(say`bears up to ${say.short(limit)} % alcohol`, claim),
+          because(say`alcohol ${say.short(share_percent)} % of alcohol and water`),
         ],
         sources: sourcesOf(claim),
       },
@@ -82,6 +83,7 @@ export const alcoholTolerance: Check = (context) => {
 
 /** rule:liquid-in-bar: a bar sets only from dry surfactants. */
 export const liquidInBar: Check = (context) => {
+  const { say } = context.world
   if (context.form !== 'bar') return []
   const wet = context.lines.filter(
     (line) =>
@@ -94,11 +96,14 @@ export const liquidInBar: Check = (context) => {
   return [
     {
       about: wet.map(({ subject }) => subject.id).sort(),
-      message: `${short(wet_percent)} % liquid or pasty surfactant: the bar stays soft`,
-      remedy: 'Take the dry form of a surfactant',
-      because: wet.map((line) =>
-        because(`${nameOf(line.subject)} is ${wordOf(line.subject, 'form') ?? 'not known to be dry'}`),
-      ),
+      message: say`${say.short(wet_percent)} % liquid or pasty surfactant: the bar stays soft`,
+      remedy: say`Take the dry form of a surfactant`,
+      because: wet.map(({ subject }) => {
+        const [name, supplied] = [nameOf(subject), wordOf(subject, 'form')]
+        return because(
+          supplied === undefined ? say`${name} is not known to be dry` : say`${name} is ${say.text(supplied)}`,
+        )
+      }),
       sources: ['practice'],
     },
   ]

@@ -28,13 +28,13 @@ export const parabenHydrolysis: Check = parabenLoss
 export const preservativeAtWindowEnd: Check = atWindowEnd
 
 /** rule:unproven-preservative */
-export const unprovenPreservative: Check = (context) =>
-  context.lines
+export const unprovenPreservative: Check = ({ lines, world: { say } }) =>
+  lines
     .filter(({ subject }) => subject.classes.has('unproven-preservative'))
     .map(({ subject }) => ({
       about: [subject.id],
-      message: `${nameOf(subject)} is sold as a preservative on weak or contradicted evidence; it is not counted as one here`,
-      remedy: 'Preserve with an agent of known effect',
-      because: [because('weak or contradicted evidence')],
+      message: say`${nameOf(subject)} is sold as a preservative on weak or contradicted evidence; it is not counted as one here`,
+      remedy: say`Preserve with an agent of known effect`,
+      because: [because(say`weak or contradicted evidence`)],
       sources: [subject.classProvenance.source],
     }))

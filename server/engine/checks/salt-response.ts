@@ -1,7 +1,7 @@
 import { activeMatter } from '#engine/formula/totals.ts'
 import type { FormulaLine } from '#engine/formula/context.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
-import { short } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf, shareFact, sourcesOf } from './say.ts'
 import { washLines } from './wash-composition.ts'
@@ -18,20 +18,38 @@ const has = ({ subject }: FormulaLine, classes: readonly string[]): boolean =>
 const total = (lines: readonly FormulaLine[], amount: (line: FormulaLine) => number): number =>
   lines.reduce((sum, line) => sum + amount(line), 0)
 
-const CURVE =
-  'Run a salt curve: 100 g at a time with 0.5 % salt more each, note the viscosity, stop before the top; scent and betaine shift it'
+interface Meeting {
+  salts: readonly FormulaLine[]
+  washers: readonly FormulaLine[]
+  how: 'responding' | 'hardly'
+}
 
-function hitOf(salts: readonly FormulaLine[], washers: readonly FormulaLine[], responds: boolean): Hit {
-  const claims = washers.flatMap(({ subject }) => usedClaim(subject, 'electrolyte') ?? [])
+function textsOf({ salts, washers }: Meeting, say: Say): Record<Meeting['how'], Pick<Hit, 'message' | 'remedy'>> {
   const salt = salts.map(({ subject }) => nameOf(subject)).join(', ')
   const names = washers.map(({ subject }) => nameOf(subject)).join(', ')
+  const share = say.short(total(salts, (line) => line.share_percent))
+  return {
+    responding: {
+      message: say`${salt} (${share} %) thickens ${names} up to a top, then thins; where the top lies is not computed`,
+      remedy: say`Run a salt curve: 100 g at a time with 0.5 % salt more each, note the viscosity, stop before the top; scent and betaine shift it`,
+    },
+    hardly: {
+      message: say`${salt} hardly thickens ${names}`,
+      remedy: say`Thicken with a gum or an associative thickener, and leave the salt out`,
+    },
+  }
+}
+
+function hitOf(meeting: Meeting, say: Say): Hit {
+  const { salts, washers, how } = meeting
+  const claims = washers.flatMap(({ subject }) => usedClaim(subject, 'electrolyte') ?? [])
   return {
     about: [...salts, ...washers].map(({ subject }) => subject.id).sort(),
-    message: responds
-      ? `${salt} (${short(total(salts, (line) => line.share_percent))} %) thickens ${names} up to a top, then thins; where the top lies is not computed`
-      : `${salt} hardly thickens ${names}`,
-    remedy: responds ? CURVE : 'Thicken with a gum or an associative thickener, and leave the salt out',
-    because: [...salts.map(shareFact), ...claims.map((claim) => because(claim.note ?? 'answer to salt', claim))],
+    ...textsOf(meeting, say)[how],
+    because: [
+      ...salts.map((line) => shareFact(line, say)),
+      ...claims.map((claim) => because(claim.note === undefined ? say`answer to salt` : say.text(claim.note), claim)),
+    ],
     sources: sourcesOf(...claims, { source: 'practice' }),
   }
 }
@@ -46,11 +64,13 @@ export const saltResponse: Check = (context) => {
       share_percent >= SALT_THAT_COUNTS_PERCENT,
   )
   if (salts.length === 0) return []
+  const { say } = context.world
   const washers = washLines(context)
   const responding = washers.filter((line) => has(line, RESPONDS))
-  if (total(responding, activeMatter) >= ACTIVE_THAT_THICKENS_PERCENT) return [hitOf(salts, responding, true)]
+  if (total(responding, activeMatter) >= ACTIVE_THAT_THICKENS_PERCENT)
+    return [hitOf({ salts, washers: responding, how: 'responding' }, say)]
   const hardly = washers.filter((line) => has(line, HARDLY))
   return responding.length === 0 && hardly.length > 0 && hardly.length >= washers.length / 2
-    ? [hitOf(salts, hardly, false)]
+    ? [hitOf({ salts, washers: hardly, how: 'hardly' }, say)]
     : []
 }

@@ -3,6 +3,7 @@ import type { FormulaLine } from './context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Because } from '#engine/model/finding.ts'
 import { readableName } from '#engine/units/readable-name.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Static } from 'typebox'
 
 type Reason = Static<typeof Because>
@@ -18,6 +19,13 @@ export function nameOf(subject: Subject): string {
 
 const names = new WeakMap<Subject, string>()
 
+/** The first three names of many, for a sentence that says how many there are. */
+export const firstNames = (lines: readonly FormulaLine[]): string =>
+  `${lines
+    .slice(0, 3)
+    .map(({ subject }) => nameOf(subject))
+    .join(', ')}${lines.length > 3 ? ' …' : ''}`
+
 /** A noun with its article; what is many (ions) has none. */
 export const withArticle = (noun: string): string =>
   /[^s]s$/.test(noun) ? noun : `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`
@@ -29,8 +37,8 @@ export const because = (fact: string, claim?: Pick<Claim, 'id'>): Reason => ({
 })
 
 /** A share as a reason. */
-export const shareFact = (line: FormulaLine): Reason => ({
-  fact: `${nameOf(line.subject)} is in at ${Number(line.share_percent.toPrecision(3))} %`,
+export const shareFact = ({ subject, share_percent }: FormulaLine, say: Say): Reason => ({
+  fact: say`${nameOf(subject)} is in at ${say.short(share_percent)} %`,
 })
 
 /** Sources that a person can look up; practice and memory are said in words, not listed. */
