@@ -1,7 +1,7 @@
 import type { DoseBasis, Level, PlaysRole } from '#engine/model/records.ts'
 import { numberOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
-import { short } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 
 export interface DoseQuestion {
   basis: DoseBasis
@@ -14,6 +14,8 @@ export interface DoseQuestion {
   standClaim: PlaysRole | undefined
   /** protons that one mole gives off or takes up here [mol/mol]; undefined when not known */
   equivalentsOf: (subject: Subject) => number | undefined
+  /** says how the figure came about */
+  say: Say
   /** mass of the stand-in per mass of the missing one, from a direct statement */
   ratio?: number
 }
@@ -29,24 +31,30 @@ export interface Dose {
 const typicalOf = (level: Level | undefined): number | undefined =>
   level?.typical ?? (level?.max === undefined ? undefined : ((level.min ?? 0) + level.max) / 2)
 
-const same = (share_percent: number, unknown: string[] = []): Dose => ({ share_percent, how: '1:1 by mass', unknown })
+const same = ({ say, share_percent }: DoseQuestion, unknown: string[] = []): Dose => ({
+  share_percent,
+  how: say`1:1 by mass`,
+  unknown,
+})
 
 /** Equal active matter: share x strength stays the same. */
-function byActiveMatter({ missing, stand, share_percent, strength_percent }: DoseQuestion): Dose {
+function byActiveMatter(question: DoseQuestion): Dose {
+  const { missing, stand, share_percent, strength_percent, say } = question
   const old_percent = strength_percent ?? numberOf(missing, 'active_percent')
   const new_percent = numberOf(stand, 'active_percent')
   if (old_percent === undefined || new_percent === undefined) {
-    return same(share_percent, ['active_percent'])
+    return same(question, ['active_percent'])
   }
   return {
     share_percent: (share_percent * old_percent) / new_percent,
-    how: `equal active matter: ${short(old_percent)} % in the missing one, ${short(new_percent)} % in the stand-in`,
+    how: say`equal active matter: ${say.short(old_percent)} % in the missing one, ${say.short(new_percent)} % in the stand-in`,
     unknown: [],
   }
 }
 
 /** Equal acid or base equivalents: mass per equivalent = molar mass / equivalents / strength. */
-function byEquivalents({ missing, stand, share_percent, strength_percent, equivalentsOf }: DoseQuestion): Dose {
+function byEquivalents(question: DoseQuestion): Dose {
+  const { missing, stand, share_percent, strength_percent, equivalentsOf, say } = question
   const massPerEquivalent = (subject: Subject, stated?: number): number | undefined => {
     const molar_mass = numberOf(subject, 'molar_mass')
     const equivalents = equivalentsOf(subject)
@@ -55,43 +63,46 @@ function byEquivalents({ missing, stand, share_percent, strength_percent, equiva
   }
   const old_g = massPerEquivalent(missing, strength_percent)
   const new_g = massPerEquivalent(stand)
-  if (old_g === undefined || new_g === undefined) return same(share_percent, ['molar_mass', 'equivalents'])
+  if (old_g === undefined || new_g === undefined) return same(question, ['molar_mass', 'equivalents'])
   return {
     share_percent: (share_percent * new_g) / old_g,
-    how: `equal equivalents: ${short(new_g)} g against ${short(old_g)} g per mole of charge; the pH meter decides`,
+    how: say`equal equivalents: ${say.short(new_g)} g against ${say.short(old_g)} g per mole of charge; the pH meter decides`,
     unknown: [],
   }
 }
 
 /** Like effect: the ratio of the usual levels in the same role. */
-function byStrength({ missingClaim, standClaim, share_percent }: DoseQuestion): Dose {
+function byStrength(question: DoseQuestion): Dose {
+  const { missingClaim, standClaim, share_percent, say } = question
   const old_percent = typicalOf(missingClaim?.level_percent)
   const new_percent = typicalOf(standClaim?.level_percent)
-  if (!old_percent || !new_percent) return same(share_percent, ['level_percent'])
+  if (!old_percent || !new_percent) return same(question, ['level_percent'])
   const factor = new_percent / old_percent
   return {
     share_percent: share_percent * factor,
     how:
       factor === 1
-        ? '1:1 by mass'
-        : `${short(factor)} times as much: usual levels are ${short(new_percent)} % and ${short(old_percent)} %`,
+        ? say`1:1 by mass`
+        : say`${say.short(factor)} times as much: usual levels are ${say.short(new_percent)} % and ${say.short(old_percent)} %`,
     unknown: [],
   }
 }
 
 /** The stand-in's own usual level; a missing one that was dosed low or high carries over within bounds. */
-function byOwnLevel({ missingClaim, standClaim, share_percent }: DoseQuestion): Dose {
+function byOwnLevel(question: DoseQuestion): Dose {
+  const { missingClaim, standClaim, share_percent, say } = question
   const new_percent = typicalOf(standClaim?.level_percent)
-  if (!new_percent) return same(share_percent, ['level_percent'])
+  if (!new_percent) return same(question, ['level_percent'])
   const old_percent = typicalOf(missingClaim?.level_percent)
   const fill = old_percent ? Math.min(1.5, Math.max(0.7, share_percent / old_percent)) : 1
   const { min = 0, max = 100 } = standClaim?.level_percent ?? {}
   const dose_percent = Math.min(max, Math.max(min, new_percent * fill))
-  return { share_percent: dose_percent, how: `its own usual level, ${short(min)} to ${short(max)} %`, unknown: [] }
+  const how = say`its own usual level, ${say.short(min)} to ${say.short(max)} %`
+  return { share_percent: dose_percent, how, unknown: [] }
 }
 
 const BY_BASIS: Record<DoseBasis, (question: DoseQuestion) => Dose> = {
-  same: ({ share_percent }) => same(share_percent),
+  same: (question) => same(question),
   'active-matter': byActiveMatter,
   equivalents: byEquivalents,
   strength: byStrength,
@@ -109,14 +120,15 @@ export function doseOf(question: DoseQuestion): Dose {
   const isBulk =
     question.share_percent >= BULK_PERCENT && (question.basis === 'strength' || question.basis === 'own-level')
   if (isBulk && question.ratio === undefined) {
-    const dose = question.basis === 'strength' ? byStrength(question) : same(question.share_percent)
-    return dose.share_percent <= question.share_percent ? dose : same(question.share_percent)
+    const dose = question.basis === 'strength' ? byStrength(question) : same(question)
+    return dose.share_percent <= question.share_percent ? dose : same(question)
   }
   if (question.ratio !== undefined && question.basis !== 'active-matter' && question.basis !== 'equivalents') {
+    const { say } = question
     const share_percent = question.share_percent * question.ratio
     return {
       share_percent,
-      how: question.ratio === 1 ? '1:1 by mass' : `${short(question.ratio)} times as much`,
+      how: question.ratio === 1 ? say`1:1 by mass` : say`${say.short(question.ratio)} times as much`,
       unknown: [],
     }
   }

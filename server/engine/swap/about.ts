@@ -31,12 +31,15 @@ const refusedFor = (rule: string, stand: Subject, message: string, claim?: strin
 function otherJob(job: Job, stand: Subject, { context }: Before): Refusal | null {
   const states = stand.standsFor.some(({ for: id }) => id === job.missing.id)
   if (stand.allRoles.has(job.swap.scope) || states) return null
-  const { roles } = context.world.knowledge
+  const {
+    say,
+    knowledge: { roles },
+  } = context.world
   const main = mainRole(stand)
-  const label = roles.get(main)?.label.toLowerCase()
+  const label = roles.get(main)?.label
   const message = label
-    ? `${nameOf(stand)} is used as ${label}, not as ${job.role.label.toLowerCase()}`
-    : `What ${nameOf(stand)} does in a formula is not recorded`
+    ? say`${nameOf(stand)} is used as ${say.inside(label)}, not as ${say.inside(job.role.label)}`
+    : say`What ${nameOf(stand)} does in a formula is not recorded`
   return refusedFor('role-not-played', stand, message, label ? `${stand.id}>plays>role:${main}` : undefined)
 }
 
@@ -52,13 +55,15 @@ function aboutOne(stand: Subject, job: Job, before: Before, wishes: Wishes, repl
     text: refusal.message,
     refusal,
   })
-  if (stand.id === job.missing.id) return refused(refusedFor('missing', stand, `${nameOf(stand)} is what is missing`))
+  const { say } = before.context.world
+  if (stand.id === job.missing.id)
+    return refused(refusedFor('missing', stand, say`${nameOf(stand)} is what is missing`))
   const hanging = hangsOn(before.context, job)
   if (hanging !== null) return refused(refusedFor('formula-hangs-on-it', stand, hanging))
   const other = otherJob(job, stand, before)
   if (other) return refused(other)
   const unmet = wishUnmet(stand, wishes, new Set(before.context.lines.map(({ subject }) => subject.id)))
-  if (unmet !== null) return refused(refusedFor('wish', stand, `${nameOf(stand)} ${unmet}`))
+  if (unmet !== null) return refused(refusedFor('wish', stand, unmet(say)))
   const assessed = assess(
     job,
     prepare(job, rate(job, stand, before.context, wishes.weights ?? {}), before),
@@ -66,12 +71,14 @@ function aboutOne(stand: Subject, job: Job, before: Before, wishes: Wishes, repl
     wishes,
   )
   if (!hasTrial(assessed)) return refused(refusalOf(job, assessed, before))
-  const low = assessed.rank < LEAST_RANK ? 'It holds here, but does the job too differently to be proposed' : null
+  const low = assessed.rank < LEAST_RANK ? say`It holds here, but does the job too differently to be proposed` : null
   return {
     ingredient: stand.id,
     place,
     text:
-      place === null ? (low ?? 'It holds here; others come nearer and are easier to get') : `Proposed, place ${place}`,
+      place === null
+        ? (low ?? say`It holds here; others come nearer and are easier to get`)
+        : say`Proposed, place ${place}`,
     swap: swapOf(job, assessed, before, wishes),
   }
 }

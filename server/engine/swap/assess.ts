@@ -6,7 +6,7 @@ import { equivalentsAt } from '#engine/dose/equivalents.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Wishes } from '#engine/model/swap.ts'
 import { wordOf } from '#engine/graph/subject.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
 import type { Candidate } from './candidates.ts'
 import type { Job } from './job.ts'
 import { tryOut } from './trial.ts'
@@ -28,6 +28,7 @@ const LEAST_PERCENT = 0.001
 export function doseFor(job: Job, { stand, claim, stated }: Candidate, { ph, world }: FormulaContext): Dose {
   const dose = doseOf({
     basis: job.swap.dose,
+    say: world.say,
     missing: job.missing,
     share_percent: job.share_percent,
     ...(job.strength_percent !== undefined && { strength_percent: job.strength_percent }),
@@ -46,7 +47,7 @@ function lawfulDose(job: Job, dose: Dose, { claim }: Candidate, trial: Trial): D
   if (trial.conflict.length === 0 || trial.conflict.some(({ rule }) => rule !== 'limit-by-law')) return null
   const share_percent = roundTo(dose.share_percent * lawfulFactor(trial.after) * 0.999, 3)
   if (!(share_percent > 0) || share_percent < (claim?.level_percent?.min ?? share_percent)) return null
-  return { ...dose, share_percent, how: `${dose.how}, lowered to what the law allows` }
+  return { ...dose, share_percent, how: trial.after.world.say`${dose.how}, lowered to what the law allows` }
 }
 
 /** Roles beside the main one that the missing ingredient plays here and the stand-in does not. */
@@ -100,6 +101,7 @@ function unfitHere(
   { share_percent }: Dose,
   context: FormulaContext,
 ): string | null {
+  const { say } = context.world
   const isWater = job.missing.allRoles.has('water-phase')
   // A stronger wax needs less, and oil takes up the rest.
   const oilFills =
@@ -110,7 +112,7 @@ function unfitHere(
     (job.swap.dose === 'active-matter' || job.swap.dose === 'equivalents') &&
     context.lines.some(({ subject }) => subject.id !== job.missing.id && subject.allRoles.has('water-phase'))
   if (!isWater && !oilFills && !waterFills && job.share_percent - share_percent > MOST_HOLE_PERCENT) {
-    return `${nameOf(stand)} at its own ${short(share_percent)} % does not fill the ${short(job.share_percent)} % of ${nameOf(job.missing)}`
+    return say`${nameOf(stand)} at its own ${say.short(share_percent)} % does not fill the ${say.short(job.share_percent)} % of ${nameOf(job.missing)}`
   }
   const room = context.lines.reduce(
     (sum, { subject, share_percent: share }) =>
@@ -118,7 +120,7 @@ function unfitHere(
     0,
   )
   if (share_percent - job.share_percent > Math.max(room, 1) && share_percent > job.share_percent * 1.02) {
-    return `${nameOf(stand)} would need ${short(share_percent)} %, for which this formula has no room`
+    return say`${nameOf(stand)} would need ${say.short(share_percent)} %, for which this formula has no room`
   }
   const most_percent = claim?.level_percent?.max
   if (
@@ -127,11 +129,11 @@ function unfitHere(
     share_percent > job.share_percent &&
     share_percent > FAR_OVER_LEVEL * most_percent
   ) {
-    return `${nameOf(stand)} would need ${short(share_percent)} %, far above the ${short(most_percent)} % to which it is used`
+    return say`${nameOf(stand)} would need ${say.short(share_percent)} %, far above the ${say.short(most_percent)} % to which it is used`
   }
   const [was, is] = [wordOf(job.missing, 'solubility'), wordOf(stand, 'solubility')]
   if (context.form === 'anhydrous' && is === 'water' && (was === 'oil' || was === 'silicone')) {
-    return `${nameOf(stand)} dissolves in water, not in the oils of this formula`
+    return say`${nameOf(stand)} dissolves in water, not in the oils of this formula`
   }
   return null
 }
@@ -146,11 +148,14 @@ const isOtherKind = ({ likeness, stated }: Candidate): boolean =>
 /** Why a candidate is out before it is mixed in; null when it is worth a trial. */
 function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, context: FormulaContext): string | null {
   const { stand, denied, failedMust } = candidate
+  const { say } = context.world
   if (denialDecides(candidate) && denied)
-    return `${nameOf(stand)}: ${denied.says || `is known not to stand in for ${nameOf(job.missing)}`}`
-  if (failedMust) return `${nameOf(stand)}: ${failedMust.why}`
+    return denied.says
+      ? say`${nameOf(stand)}: ${denied.says}`
+      : say`${nameOf(stand)}: is known not to stand in for ${nameOf(job.missing)}`
+  if (failedMust) return say`${nameOf(stand)}: ${failedMust.why}`
   if (isOtherKind(candidate))
-    return `${nameOf(stand)} has next to nothing in common with ${nameOf(job.missing)} as ${job.role.label.toLowerCase()}`
+    return say`${nameOf(stand)} has next to nothing in common with ${nameOf(job.missing)} as ${say.inside(job.role.label)}`
   return unfitHere(job, candidate, dose, context)
 }
 

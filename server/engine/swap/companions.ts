@@ -2,7 +2,7 @@ import { nameOf } from '#engine/checks/say.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import { wordOf } from '#engine/graph/subject.ts'
 import type { Companion, Wishes } from '#engine/model/swap.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
 import { contextAfter, replaceLines } from './apply.ts'
 import { usualness } from './candidates.ts'
 import type { Job } from './job.ts'
@@ -34,7 +34,8 @@ const matters = (job: Job, role: string, { context }: Before): boolean =>
 
 function companionFor(role: string, job: Job, trial: Trial, before: Before, wishes: Wishes): Companion | null {
   const { world } = before.context
-  const label = world.knowledge.roles.get(role)?.label.toLowerCase() ?? role
+  const { say } = world
+  const label = say.inside(world.knowledge.roles.get(role)?.label ?? role)
   const present = new Set(trial.after.lines.map(({ subject }) => subject.id))
   const tried = world
     .players(role)
@@ -48,7 +49,7 @@ function companionFor(role: string, job: Job, trial: Trial, before: Before, wish
     const formula = replaceLines(trial.after, NOTHING, [{ stand, share_percent }])
     const beside = { context: trial.after, findings: trial.findings() }
     if (look(contextAfter(formula, before.context), beside, NOTHING).forbidden.length > 0) continue
-    const text = `Left open: ${label}. ${short(share_percent)} % ${nameOf(stand)} beside it covers that`
+    const text = say`Left open: ${label}. ${say.short(share_percent)} % ${nameOf(stand)} beside it covers that`
     const { form: _form, ...open } = formula
     const stated = before.context.formula.form
     return { ingredient: stand.id, share_percent, role, text, formula: stated ? { ...open, form: stated } : open }

@@ -32,7 +32,7 @@ const nameIn = ({ world }: FormulaContext, id: string): string => world.find(id)
 
 function restingOn(finding: Finding, lines: readonly Line[], context: FormulaContext): Finding {
   const facts = lines.map(({ ingredient, share_percent = 0 }) => ({
-    fact: `${nameIn(context, ingredient)} at ${share_percent} %`,
+    fact: context.world.say`${nameIn(context, ingredient)} at ${share_percent} %`,
   }))
   const known = new Set(finding.because.map(({ fact }) => fact))
   return { ...finding, because: [...finding.because, ...facts.filter(({ fact }) => !known.has(fact))] }

@@ -1,11 +1,11 @@
 import { declaredNames } from '#engine/checks/allergen-sums.ts'
-import { nameOf, withArticle } from '#engine/checks/say.ts'
+import { nameOf } from '#engine/checks/say.ts'
 import type { Dose } from '#engine/dose/dose.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Change, Evidence } from '#engine/model/swap.ts'
 import { readableName } from '#engine/units/readable-name.ts'
-import { short } from '#engine/units/round.ts'
 import type { Candidate } from './candidates.ts'
 import type { Job } from './job.ts'
 
@@ -33,11 +33,14 @@ const CRITERION_WORDS: Record<string, string> = {
   molar_mass: 'size of the molecule',
 }
 
-export const criterionWords = (criterion: string): string =>
-  CRITERION_WORDS[criterion] ?? criterion.replaceAll('_', ' ').replaceAll('-', ' ')
+export const criterionWords = (criterion: string, say: Say): string =>
+  say.text(CRITERION_WORDS[criterion] ?? criterion.replaceAll('_', ' ').replaceAll('-', ' '))
 
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`
+const criteriaListed = (criteria: readonly string[], say: Say): string =>
+  say.list(
+    criteria.map((one) => criterionWords(one, say)),
+    'and',
+  )
 
 const NEAR = 0.7
 const FAR = 0.4
@@ -45,32 +48,33 @@ const FAR = 0.4
 /** "Works like X because …; differs in …" in words a student follows. */
 export function whyText(job: Job, candidate: Candidate, context: FormulaContext): string {
   const { stand, likeness, stated, distance, claim } = candidate
-  const label = context.world.knowledge.roles.get(claim?.role ?? '')?.label.toLowerCase() ?? 'stand-in'
-  const near = Object.entries(likeness.scores)
-    .filter(([, score]) => score >= NEAR)
-    .map(([name]) => criterionWords(name))
-  const far = Object.entries(likeness.scores)
-    .filter(([, score]) => score < FAR)
-    .map(([name]) => criterionWords(name))
+  const { say, knowledge } = context.world
+  const label = knowledge.roles.get(claim?.role ?? '')?.label ?? say`stand-in`
+  const scored = (fits: (score: number) => boolean): string[] =>
+    Object.entries(likeness.scores).flatMap(([name, score]) => (fits(score) ? [name] : []))
+  const near = scored((score) => score >= NEAR)
+  const far = scored((score) => score < FAR)
   const parts = [
     distance < 1
-      ? `${nameOf(stand)} does the same job here: ${job.role.label.toLowerCase()}`
-      : `${nameOf(stand)} is ${withArticle(label)} and can do the job of ${withArticle(job.role.label.toLowerCase())}`,
-    near.length > 0 ? `near in ${listed(near)}` : '',
-    far.length > 0 ? `differs in ${listed(far)}` : '',
+      ? say`${nameOf(stand)} does the same job here: ${say.inside(job.role.label)}`
+      : say`${nameOf(stand)} is ${say.article(say.inside(label))} and can do the job of ${say.article(say.inside(job.role.label))}`,
+    near.length > 0 ? say`near in ${criteriaListed(near, say)}` : '',
+    far.length > 0 ? say`differs in ${criteriaListed(far, say)}` : '',
     stated?.says ?? '',
-    candidate.denied ? `but ${candidate.denied.says}` : '',
-    likeness.unknown.length > 0 ? `not known: ${listed(likeness.unknown.map(criterionWords))}` : '',
+    candidate.denied ? say`but ${candidate.denied.says}` : '',
+    likeness.unknown.length > 0 ? say`not known: ${criteriaListed(likeness.unknown, say)}` : '',
   ]
   return `${parts.filter((part) => part !== '').join('; ')}.`
 }
 
-export function doseChange(job: Job, candidate: Candidate, dose: Dose, after_percent: number): Change {
+/** The dose in words, with what was not known when it was worked out. */
+export function doseChange(job: Job, candidate: Candidate, dose: Dose, say: Say): Change {
+  const after_percent = dose.share_percent
   const note =
-    dose.unknown.length > 0 ? ` (${listed(dose.unknown.map(criterionWords))} not known: test with a small batch)` : ''
+    dose.unknown.length > 0 ? say` (${criteriaListed(dose.unknown, say)} not known: test with a small batch)` : ''
   return {
     kind: 'dose',
-    text: `${short(after_percent)} % ${nameOf(candidate.stand)} for ${short(job.share_percent)} % ${nameOf(job.missing)}: ${dose.how}${note}`,
+    text: say`${say.short(after_percent)} % ${nameOf(candidate.stand)} for ${say.short(job.share_percent)} % ${nameOf(job.missing)}: ${dose.how}${note}`,
     ingredient: candidate.stand.id,
     from: job.share_percent,
     to: after_percent,
@@ -100,27 +104,34 @@ interface Sides {
 /** Fragrance allergens that the law has on the label after the swap and not before, and the other way round. */
 function allergensMoved({ before, after }: Sides): string[] {
   if (!after) return []
+  const { say } = after.world
   const [was, is] = [declaredNames(before), declaredNames(after)]
   const fresh = is.filter((name) => !was.includes(name)).map(readableName)
   const gone = was.filter((name) => !is.includes(name)).map(readableName)
   return [
-    ...(fresh.length > 0 ? [`Allergens to declare now: ${listed(fresh)}`] : []),
-    ...(gone.length > 0 ? [`No longer to declare: ${listed(gone)}`] : []),
+    ...(fresh.length > 0 ? [say`Allergens to declare now: ${say.list(fresh, 'and')}`] : []),
+    ...(gone.length > 0 ? [say`No longer to declare: ${say.list(gone, 'and')}`] : []),
   ]
 }
 
 /** What a person will notice or has to write on the label. */
 export function feelAndLabelChanges(job: Job, { stand }: Candidate, sides: Sides): Change[] {
-  const { classes } = sides.before.world.knowledge
+  const { say, knowledge } = sides.before.world
+  const { classes } = knowledge
+  const classWords = (ids: readonly string[]): string =>
+    say.list(
+      ids.map((id) => say.text(id.replaceAll('-', ' '))),
+      'and',
+    )
   const fresh = [...stand.classes].filter((id) => !job.missing.classes.has(id))
   const gone = [...job.missing.classes].filter((id) => !stand.classes.has(id))
   const inGroups = (ids: readonly string[], groups: readonly string[]) =>
     ids.filter((id) => groups.includes(classes.get(id)?.group ?? ''))
   const origins = fresh.flatMap((id) => ORIGIN_WORDS[id] ?? [])
   const label = [
-    `The ingredient list changes: ${nameOf(stand)} in place of ${nameOf(job.missing)}`,
+    say`The ingredient list changes: ${nameOf(stand)} in place of ${nameOf(job.missing)}`,
     ...allergensMoved(sides),
-    ...(origins.length > 0 ? [`Comes from ${listed(origins)}: ask about allergies`] : []),
+    ...(origins.length > 0 ? [say`Comes from ${say.list(origins.map(say.text), 'and')}: ask about allergies`] : []),
   ]
   const changes: Change[] = [{ kind: 'label', text: label.join('. ') }]
   const feel = inGroups(fresh, ['spreading', 'texture', 'cleansing', 'powder-feel', 'odour', 'shade'])
@@ -128,7 +139,10 @@ export function feelAndLabelChanges(job: Job, { stand }: Candidate, sides: Sides
   if (feel.length > 0) {
     changes.push({
       kind: 'feel',
-      text: `Feels different: ${listed(feel.map((id) => id.replaceAll('-', ' ')))}${feelGone.length > 0 ? ` instead of ${listed(feelGone.map((id) => id.replaceAll('-', ' ')))}` : ''}`,
+      text:
+        feelGone.length > 0
+          ? say`Feels different: ${classWords(feel)} instead of ${classWords(feelGone)}`
+          : say`Feels different: ${classWords(feel)}`,
     })
   }
   return changes
@@ -137,6 +151,7 @@ export function feelAndLabelChanges(job: Job, { stand }: Candidate, sides: Sides
 /** Steps of work that the stand-in asks for. */
 export function orderChanges(candidate: Candidate, after: FormulaContext, before: FormulaContext, job: Job): Change[] {
   const { stand } = candidate
+  const { say } = before.world
   const changes: Change[] = stand.needs
     .filter(({ need }) => need === 'process')
     .map(({ says }) => ({ kind: 'order', text: says, ingredient: stand.id }))
@@ -148,13 +163,16 @@ export function orderChanges(candidate: Candidate, after: FormulaContext, before
     const max_c = usedClaim(stand, 'heat_max_c')?.max ?? usedClaim(stand, 'heat_max_c')?.value
     changes.push({
       kind: 'order',
-      text: `Goes into the cool-down phase${max_c === undefined ? '' : `, below ${max_c} °C`}`,
+      text:
+        max_c === undefined
+          ? say`Goes into the cool-down phase`
+          : say`Goes into the cool-down phase, below ${max_c} °C`,
       ingredient: stand.id,
     })
   } else if (to !== from && to !== undefined && from !== undefined) {
     changes.push({
       kind: 'order',
-      text: `Goes into the ${to} phase instead of the ${from} phase`,
+      text: say`Goes into the ${say.text(to)} phase instead of the ${say.text(from)} phase`,
       ingredient: stand.id,
     })
   }

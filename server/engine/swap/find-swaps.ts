@@ -2,6 +2,7 @@ import { runChecks } from '#engine/checks/run.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import { buildContext } from '#engine/formula/build-context.ts'
 import { withShares } from '#engine/dose/rebalance.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Refusal, SwapsReply, Wishes } from '#engine/model/swap.ts'
@@ -43,11 +44,11 @@ function notKnown(world: World, ids: readonly string[]): SwapsReply {
   const names = ids.map((id) => world.find(id)?.inci ?? id).join(', ')
   return {
     outcome: 'not-known',
-    why: `What ${names} does in a formula is not recorded, so nothing can be proposed in its place.`,
+    why: world.say`What ${names} does in a formula is not recorded, so nothing can be proposed in its place.`,
     roles: [],
     swaps: [],
     refused: [],
-    leaveOut: { verdict: 'no', why: 'Not known.' },
+    leaveOut: { verdict: 'no', why: world.say`Not known.` },
     graphVersion: world.knowledge.version,
   }
 }
@@ -72,16 +73,23 @@ function withRecordIds(wishes: Wishes, world: World): Wishes {
 const hasTrial = (one: Assessed): one is Assessed & { trial: Trial } => one.trial !== null
 
 function noSwapText(job: Job, before: Before, refused: readonly Assessed[]): string {
+  const { say } = before.context.world
   const first = refused.find(({ refusedBecause }) => refusedBecause !== null)
-  return `Nothing on record does the job of ${nameOf(job.missing)} (${job.role.label.toLowerCase()}) in this formula without making it worse${first ? `. The nearest fails: ${first.refusedBecause ?? ''}` : ''}. The ${before.context.form.replaceAll('-', ' ')} would have to be reformulated around another ${job.role.label.toLowerCase()}.`
+  const label = say.inside(job.role.label)
+  const form = say.text(before.context.form.replaceAll('-', ' '))
+  return [
+    say`Nothing on record does the job of ${nameOf(job.missing)} (${label}) in this formula without making it worse.`,
+    ...(first ? [say`The nearest fails: ${first.refusedBecause ?? ''}.`] : []),
+    say`The ${form} would have to be reformulated around another ${label}.`,
+  ].join(' ')
 }
 
 /** Whatever it would have done alone: the whole formula hangs on the missing one. */
-function refusedByHanging(refusal: Refusal, { missing, role }: Job, hanging: string): Refusal {
+function refusedByHanging(refusal: Refusal, { missing, role }: Job, hanging: string, say: Say): Refusal {
   if (refusal.conflict.length > 0) return refusal
   const because = [
     {
-      fact: `${nameOf(missing)} is the ${role.label.toLowerCase()} here`,
+      fact: say`${nameOf(missing)} is the ${say.inside(role.label)} here`,
       claim: `${missing.id}>plays>role:${role.id}`,
     },
   ]
@@ -136,7 +144,7 @@ function swapsForOne(
   if (hanging !== null) {
     const looksRight = [...offered, ...refused]
       .slice(0, limit)
-      .map((one) => refusedByHanging(refusalOf(job, one, before), job, hanging))
+      .map((one) => refusedByHanging(refusalOf(job, one, before), job, hanging, world.say))
     return {
       outcome: 'no-safe-swap',
       why: hanging,
@@ -152,7 +160,7 @@ function swapsForOne(
     outcome: swaps.length > 0 ? 'swaps' : 'no-safe-swap',
     why:
       swaps.length > 0
-        ? `Sought as ${job.role.label.toLowerCase()}, the job of ${nameOf(job.missing)} in this formula.`
+        ? world.say`Sought as ${world.say.inside(job.role.label)}, the job of ${nameOf(job.missing)} in this formula.`
         : noSwapText(job, before, refused),
     swaps,
     refused: [...refused.map((one) => refusalOf(job, one, before)), ...lookAlikes(job, before.context, shown)],
@@ -182,6 +190,6 @@ export function findSwaps(world: World, question: SwapQuestion): SwapsReply {
       : jointSwaps({ jobs: known, before, wishes: asked, limit })
   const reply = ask(wishes)
   const about = known.length === 1 && question.about ? aboutThese(question.about, only, before, wishes, reply) : []
-  const ways = reply.outcome === 'no-safe-swap' ? giveUp(wishes, ask) : []
+  const ways = reply.outcome === 'no-safe-swap' ? giveUp(wishes, ask, world.say) : []
   return { ...reply, ...(about.length > 0 && { about }), ...(ways.length > 0 && { giveUp: ways }) }
 }

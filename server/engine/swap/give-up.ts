@@ -1,9 +1,10 @@
+import type { Say } from '#engine/words/say.ts'
 import type { SwapsReply, Wishes } from '#engine/model/swap.ts'
 
 /** One wish that can be given up by itself, with its name on the wire. */
 interface Atom {
   name: string
-  text: string
+  text: (say: Say) => string
   without(wishes: Wishes): Wishes
 }
 
@@ -13,25 +14,28 @@ const omit = <K extends keyof Wishes>(wishes: Wishes, key: K): Wishes => {
 }
 
 function atomsOf(wishes: Wishes): Atom[] {
+  const { hottest_c } = wishes
   return [
     ...(wishes.only
-      ? [{ name: 'only', text: 'only what is on the shelf', without: (w: Wishes) => omit(w, 'only') }]
+      ? [{ name: 'only', text: (say: Say) => say`only what is on the shelf`, without: (w: Wishes) => omit(w, 'only') }]
       : []),
     ...(wishes.without ?? []).map((id) => ({
       name: `without:${id}`,
-      text: `no ${id.replaceAll('-', ' ')}`,
+      text: (say: Say) => say`no ${say.text(id.replaceAll('-', ' '))}`,
       without: (w: Wishes) => ({ ...w, without: (w.without ?? []).filter((other) => other !== id) }),
     })),
-    ...(wishes.hottest_c !== undefined
+    ...(hottest_c !== undefined
       ? [
           {
             name: 'hottest_c',
-            text: `no more than ${wishes.hottest_c} °C`,
+            text: (say: Say) => say`no more than ${hottest_c} °C`,
             without: (w: Wishes) => omit(w, 'hottest_c'),
           },
         ]
       : []),
-    ...(wishes.keepPh ? [{ name: 'keepPh', text: 'the pH stays', without: (w: Wishes) => omit(w, 'keepPh') }] : []),
+    ...(wishes.keepPh
+      ? [{ name: 'keepPh', text: (say: Say) => say`the pH stays`, without: (w: Wishes) => omit(w, 'keepPh') }]
+      : []),
   ]
 }
 
@@ -54,7 +58,11 @@ const MOST_ALLOWED = 5
  * larger than needed.
  * @param ask  the search with other wishes
  */
-export function giveUp(wishes: Wishes, ask: (wishes: Wishes) => SwapsReply): NonNullable<SwapsReply['giveUp']> {
+export function giveUp(
+  wishes: Wishes,
+  ask: (wishes: Wishes) => SwapsReply,
+  say: Say,
+): NonNullable<SwapsReply['giveUp']> {
   const atoms = atomsOf(wishes)
   let trials = 0
   for (let size = 1; size <= Math.min(MOST_GIVEN_UP, atoms.length); size++) {
@@ -68,7 +76,7 @@ export function giveUp(wishes: Wishes, ask: (wishes: Wishes) => SwapsReply): Non
         .flatMap(({ lines }) => lines.map(({ ingredient }) => ingredient))
       found.push({
         wishes: set.map(({ name }) => name),
-        text: `Without the wish "${set.map(({ text }) => text).join('" and "')}"`,
+        text: say`Without the wish "${set.map(({ text }) => text(say)).join(say`" and "`)}"`,
         allows: [...new Set(allows)],
       })
     }

@@ -18,7 +18,9 @@ const preservationHangsOnIt: HangsOn = (context, { missing }) => {
   const work = preservingWork(context)
   const rest = work.filter(({ subject }) => subject.id !== missing.id)
   if (waterWithoutPreservative(context).length > 0 || preservingDose(rest) >= preservingDose(work)) return null
-  return `${nameOf(missing)} carries the preservation of this formula together with ${rest.map(({ subject }) => nameOf(subject)).join(', ') || 'nothing else'}: another humectant leaves it unpreserved. Choose a preservative system at its own dose and pH, and have a challenge test made.`
+  const { say } = context.world
+  const others = rest.map(({ subject }) => nameOf(subject)).join(', ') || say`nothing else`
+  return say`${nameOf(missing)} carries the preservation of this formula together with ${others}: another humectant leaves it unpreserved. Choose a preservative system at its own dose and pH, and have a challenge test made.`
 }
 
 /** No preservative, but a humectant that leaves germs no free water: how far another binds it nobody has measured here. */
@@ -26,7 +28,8 @@ const waterIsBoundByIt: HangsOn = (context, { missing }) => {
   const bound = humectantsBindWater(context) && !humectantsBindWater(context, missing.id)
   const wet = context.water_percent >= LEAST_WATER_PERCENT
   if (!bound || !wet || preservingDose(preservingWork(context)) >= ENOUGH_DOSE) return null
-  return `${nameOf(missing)} is base and preservation in one: it binds the water. How much water another one leaves free at this share is not known, and no preservative stands beside it. Choose a preservative system first, at its own dose and pH, and have a challenge test made.`
+  return context.world
+    .say`${nameOf(missing)} is base and preservation in one: it binds the water. How much water another one leaves free at this share is not known, and no preservative stands beside it. Choose a preservative system first, at its own dose and pH, and have a challenge test made.`
 }
 
 /** With less water than this nothing is kept by binding it. */
@@ -46,7 +49,8 @@ const emulsifierAndStructureInOne: HangsOn = (context, { missing }) => {
   const inWash =
     context.form === 'wash' && missing.classes.has('complete-emulsifier') && context.surfactant_percent >= 3
   if (!(oilGel || inWash) || !alone(GIVES_STRUCTURE) || !alone(HOLDS_TOGETHER)) return null
-  return `${nameOf(missing)} is the only emulsifier and the only thing that gives this formula its structure. Another emulsifier gives another product: the phases have to be designed anew.`
+  return context.world
+    .say`${nameOf(missing)} is the only emulsifier and the only thing that gives this formula its structure. Another emulsifier gives another product: the phases have to be designed anew.`
 }
 
 /** Wax acids and alkali make the emulsifier, and the wax is the structure as well. */
@@ -56,7 +60,8 @@ const waxSoap: HangsOn = (context, job) => {
     ({ subject }) => subject.id !== job.missing.id,
   )
   if (otherEmulsifiers.length > 0) return null
-  return `The acids of ${nameOf(job.missing)} and the alkali make the emulsifier, and the wax is the structure as well; no other wax does both. The emulsifying system has to be reformulated.`
+  return context.world
+    .say`The acids of ${nameOf(job.missing)} and the alkali make the emulsifier, and the wax is the structure as well; no other wax does both. The emulsifying system has to be reformulated.`
 }
 
 const ALL: readonly HangsOn[] = [

@@ -150,12 +150,14 @@ const worstLeaveOut = ({ jobs, before }: JointQuestion): SwapsReply['leaveOut'] 
     .map((job) => judgeLeaveOut(before, job))
     .sort((a, b) => VERDICTS.indexOf(b.verdict) - VERDICTS.indexOf(a.verdict))[0] ?? { verdict: 'no', why: '' }
 
-function whyOf({ jobs }: JointQuestion, { held, complete }: Found): string {
-  const names = jobs.map(({ missing, role }) => `${nameOf(missing)} (${role.label.toLowerCase()})`).join(' and ')
-  const depth = complete ? '' : ' Only the most promising combinations were tried.'
-  return held.length > 0
-    ? `Sought together for ${names}; each combination was checked as a whole.${depth}`
-    : `No combination of stand-ins for ${names} holds together in this formula.${depth}`
+function whyOf({ jobs, before }: JointQuestion, { held, complete }: Found): string {
+  const { say } = before.context.world
+  const names = jobs.map(({ missing, role }) => `${nameOf(missing)} (${say.inside(role.label)})`).join(` ${say`and`} `)
+  const found =
+    held.length > 0
+      ? say`Sought together for ${names}; each combination was checked as a whole.`
+      : say`No combination of stand-ins for ${names} holds together in this formula.`
+  return complete ? found : `${found} ${say`Only the most promising combinations were tried.`}`
 }
 
 /** Stand-ins for several missing ingredients, sought together: what goes alone may not go together, and the reverse. */

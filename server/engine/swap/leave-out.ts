@@ -2,7 +2,6 @@ import { nameOf } from '#engine/checks/say.ts'
 import { linesPlayingHere } from '#engine/formula/build-context.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import type { LeaveOut, Wishes } from '#engine/model/swap.ts'
-import { short } from '#engine/units/round.ts'
 import type { Before } from './trial.ts'
 import type { Job } from './job.ts'
 import { tryOut } from './trial.ts'
@@ -29,23 +28,24 @@ function workLeft(context: FormulaContext, job: Job): { left: number; sharing: F
 }
 
 /** The only water of a product that is mostly water; beside another one, that one fills up. */
-function isAllTheWater({ lines }: FormulaContext, { missing, share_percent }: Job): string | null {
+function isAllTheWater({ lines, world: { say } }: FormulaContext, { missing, share_percent }: Job): string | null {
   const hasOther = lines.some(({ subject }) => subject.id !== missing.id && subject.allRoles.has('water-phase'))
   if (hasOther || share_percent < BASE_PERCENT) return null
-  return `${short(share_percent)} % of the formula is ${nameOf(missing)}: all the rest is dissolved or dispersed in it.`
+  return say`${say.short(share_percent)} % of the formula is ${nameOf(missing)}: all the rest is dissolved or dispersed in it.`
 }
 
 /** The line is so much of the product that without it there is another product. */
 function isTheProduct(context: FormulaContext, job: Job): string | null {
   const { missing, share_percent } = job
+  const { say } = context.world
   if (missing.allRoles.has('water-phase')) return isAllTheWater(context, job)
   const partOfOil = missing.allRoles.has('emollient') ? share_percent / Math.max(share_percent, context.oil_percent) : 0
   const bound = MAIN_OIL[context.form]
   if (share_percent < BASE_PERCENT && !(bound !== undefined && context.oil_percent >= 5 && partOfOil >= bound))
     return null
   return share_percent >= BASE_PERCENT
-    ? `${short(share_percent)} % of the formula is ${nameOf(missing)}: it is the product.`
-    : `${nameOf(missing)} is the main oil: without it there is another product.`
+    ? say`${say.short(share_percent)} % of the formula is ${nameOf(missing)}: it is the product.`
+    : say`${nameOf(missing)} is the main oil: without it there is another product.`
 }
 
 const isEmulsion = ({ form }: FormulaContext): boolean => form === 'oil-in-water' || form === 'water-in-oil'
@@ -57,7 +57,8 @@ const MOST = 0.75
 /** What is lost with the role itself, softened or sharpened by what else does the job here. */
 function byRole(context: FormulaContext, job: Job): LeaveOut {
   const { missing, role, swap } = job
-  const label = role.label.toLowerCase()
+  const { say } = context.world
+  const label = say.inside(role.label)
   const { left, sharing } = workLeft(context, job)
   const others = sharing.map(({ subject }) => nameOf(subject)).join(', ')
   // In an emulsion a wax or fatty alcohol is body; in a stick or balm it is what stands.
@@ -67,33 +68,37 @@ function byRole(context: FormulaContext, job: Job): LeaveOut {
       : swap.lost
   if (lost === 'no') {
     return left >= HALF
-      ? { verdict: 'workable', why: `${others} does the same job; expect less of it.` }
+      ? { verdict: 'workable', why: say`${others} does the same job; expect less of it.` }
       : {
           verdict: 'no',
           why: others
-            ? `${others} alone does too little of the job of the ${label}.`
-            : `Nothing else does the job of the ${label}.`,
+            ? say`${others} alone does too little of the job of the ${label}.`
+            : say`Nothing else does the job of the ${label}.`,
         }
   }
   if (lost === 'workable' && left >= MOST)
-    return { verdict: 'fine', why: `${others} does the same job; little is lost.` }
+    return { verdict: 'fine', why: say`${others} does the same job; little is lost.` }
   return lost === 'fine'
-    ? { verdict: 'fine', why: `The formula stands without ${nameOf(missing)}; what is lost is its effect as ${label}.` }
+    ? {
+        verdict: 'fine',
+        why: say`The formula stands without ${nameOf(missing)}; what is lost is its effect as ${label}.`,
+      }
     : {
         verdict: 'workable',
-        why: `The formula stands, but without its ${label}: a different feel, body or shelf life.`,
+        why: say`The formula stands, but without its ${label}: a different feel, body or shelf life.`,
       }
 }
 
 /** What becomes of the formula when a line is simply dropped (and what has nothing left to do with it). */
 export function judgeLeaveOut(before: Before, job: Job): LeaveOut {
   const { context } = before
+  const { say } = context.world
   const out = new Set([job.missing.id])
   if (context.lines.every(({ subject }) => out.has(subject.id)))
-    return { verdict: 'no', why: `${nameOf(job.missing)} is all there is.` }
+    return { verdict: 'no', why: say`${nameOf(job.missing)} is all there is.` }
   const trial = tryOut(before, out, [], NOTHING_ELSE)
   const [worst] = [...trial.conflict, ...trial.burdens.filter(({ severity }) => severity === 'warn')]
-  if (worst) return { verdict: 'no', why: `Without ${nameOf(job.missing)}: ${worst.message}.` }
+  if (worst) return { verdict: 'no', why: say`Without ${nameOf(job.missing)}: ${worst.message}.` }
   const product = isTheProduct(context, job)
   if (product !== null) return { verdict: 'no', why: product }
   const verdict = byRole(context, job)

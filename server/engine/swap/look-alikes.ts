@@ -19,7 +19,10 @@ function deniers(job: Job, context: FormulaContext): Refusal[] {
     .deniersOf(job.missing.id)
     .filter(({ subject, claim }) => holdsHere(claim.when, subject, context, job.share_percent))
   return holding.map(({ subject, claim: denial }) => {
-    const message = `${nameOf(subject)}: ${denial.says || 'does not stand in for it'}`
+    const { say } = context.world
+    const message = denial.says
+      ? say`${nameOf(subject)}: ${denial.says}`
+      : say`${nameOf(subject)}: does not stand in for it`
     const claim = `${subject.id}>does-not-stand-in-for>${job.missing.id}`
     return {
       lines: [{ ingredient: subject.id, share_percent: job.share_percent }],
@@ -39,16 +42,19 @@ function deniers(job: Job, context: FormulaContext): Refusal[] {
 }
 
 function namesakes(job: Job, context: FormulaContext): Refusal[] {
-  const { roles } = context.world.knowledge
+  const {
+    say,
+    knowledge: { roles },
+  } = context.world
   return context.world
     .namesakesOf(job.missing)
     .filter((subject) => sharesOnlyTheName(job, subject))
     .sort((a, b) => usual(b) - usual(a) || (a.id < b.id ? -1 : 1))
     .slice(0, MOST)
     .map((subject) => {
-      const label = roles.get(mainRole(subject))?.label.toLowerCase() ?? 'something else'
-      const message = `${nameOf(subject)} shares the name only: it is used as ${label}, not as ${job.role.label.toLowerCase()}`
-      const because = [{ fact: `plays ${label}`, claim: `${subject.id}>plays>role:${mainRole(subject)}` }]
+      const label = say.inside(roles.get(mainRole(subject))?.label ?? say`something else`)
+      const message = say`${nameOf(subject)} shares the name only: it is used as ${label}, not as ${say.inside(job.role.label)}`
+      const because = [{ fact: say`plays ${label}`, claim: `${subject.id}>plays>role:${mainRole(subject)}` }]
       return {
         lines: [{ ingredient: subject.id, share_percent: job.share_percent }],
         conflict: [

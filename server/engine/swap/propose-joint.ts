@@ -26,7 +26,7 @@ export function jointSwapOf({ options, trial, rank }: Combination, before: Befor
     lines: linesOfStandIn(trial.after.formula, ids),
     why: options.map(({ job, candidate }) => whyText(job, candidate, before.context)).join(' '),
     changes: [
-      ...options.map(({ job, candidate, dose }) => doseChange(job, candidate, dose, dose.share_percent)),
+      ...options.map(({ job, candidate, dose }) => doseChange(job, candidate, dose, before.context.world.say)),
       ...trial.repairs,
       ...options.flatMap(({ job, candidate }) => [
         ...orderChanges(candidate, trial.after, before.context, job),

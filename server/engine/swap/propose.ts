@@ -1,7 +1,8 @@
 import { nameOf, sourcesOf } from '#engine/checks/say.ts'
 import type { Finding } from '#engine/model/finding.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
 import { linesOfStandIn } from './apply.ts'
 import { denialDecides, uncovered } from './assess.ts'
 import type { Assessed } from './assess.ts'
@@ -23,7 +24,9 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
   const lines = linesOfStandIn(trial.after.formula, ids)
   const open = uncovered(job, candidate)
   const { world } = before.context
-  const openWords = open.map((role) => world.knowledge.roles.get(role)?.label.toLowerCase() ?? role)
+  const { say } = world
+  const openWords = open.map((role) => say.inside(world.knowledge.roles.get(role)?.label ?? role))
+  const leftOpen = open.length > 0 ? say` Left open here: ${openWords.join(', ')}.` : ''
   const { form: _form, ...formula } = trial.after.formula
   const grade = rank >= GOOD_RANK && trial.repairs.length === 0 && dose.unknown.length === 0 ? 'good' : 'workable'
   return {
@@ -31,9 +34,9 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
     replaces: [job.missing.id],
     role: job.role.id,
     lines,
-    why: whyText(job, candidate, before.context) + (open.length > 0 ? ` Left open here: ${openWords.join(', ')}.` : ''),
+    why: whyText(job, candidate, before.context) + leftOpen,
     changes: [
-      doseChange(job, candidate, dose, dose.share_percent),
+      doseChange(job, candidate, dose, say),
       ...trial.repairs,
       ...orderChanges(candidate, trial.after, before.context, job),
       ...feelAndLabelChanges(job, candidate, { before: before.context, after: trial.after }),
@@ -68,18 +71,20 @@ function conflictOf({ conflict, after }: Trial): Finding[] {
 /** A refusal with the smallest conflicts behind it, and what would have to be otherwise. */
 export function refusalOf(job: Job, assessed: Assessed, before: Before): Refusal {
   const { candidate, dose, trial, refusedBecause } = assessed
+  const { say } = before.context.world
   const placed = { stand: candidate.stand, share_percent: dose.share_percent }
   const changes = trial ? wouldWork({ before, out: new Set([job.missing.id]), placed, conflict: trial.conflict }) : []
   return {
     lines: [{ ingredient: candidate.stand.id, share_percent: dose.share_percent }],
-    conflict: trial ? conflictOf(trial) : [ownConflict(job, assessed)],
-    message: refusedBecause ?? `${nameOf(candidate.stand)} at ${short(dose.share_percent)} % does not do the job`,
+    conflict: trial ? conflictOf(trial) : [ownConflict(job, assessed, say)],
+    message:
+      refusedBecause ?? say`${nameOf(candidate.stand)} at ${say.short(dose.share_percent)} % does not do the job`,
     ...(changes.length > 0 && { wouldWork: changes }),
   }
 }
 
 /** A refusal that needs no trial: the graph says so, or a hard condition of the role fails. */
-function ownConflict(job: Job, { candidate, refusedBecause }: Assessed): Finding {
+function ownConflict(job: Job, { candidate, refusedBecause }: Assessed, say: Say): Finding {
   const { stand } = candidate
   const denied = denialDecides(candidate) ? candidate.denied : undefined
   return {
@@ -90,10 +95,10 @@ function ownConflict(job: Job, { candidate, refusedBecause }: Assessed): Finding
     because: [
       denied
         ? {
-            fact: denied.says || 'does not stand in for it',
+            fact: denied.says || say`does not stand in for it`,
             claim: `${stand.id}>does-not-stand-in-for>${job.missing.id}`,
           }
-        : { fact: `${job.role.label}: ${candidate.failedMust?.why ?? refusedBecause ?? ''}` },
+        : { fact: say`${job.role.label}: ${candidate.failedMust?.why ?? refusedBecause ?? ''}` },
     ],
     sources: denied ? [denied.source] : ['practice'],
   }

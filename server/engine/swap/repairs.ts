@@ -6,7 +6,8 @@ import { rangeOfProperty } from '#engine/graph/subject.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Change, Wishes } from '#engine/model/swap.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import { wishUnmet } from './wishes.ts'
 
 /** A change to the formula beside the swap itself, with what it takes off the rank. */
@@ -37,11 +38,12 @@ const movePh: RepairKind = (after, forbidden, wishes) => {
   const ph = roundTo(target, 1) > (common.max ?? 14) ? Math.floor(target * 10) / 10 : roundTo(target, 1)
   const way = Math.abs(ph - after.ph)
   if (way === 0 || way > PH_REACH) return null
+  const { say } = after.world
   return {
     formula: { ...after.formula, ph },
     change: {
       kind: 'ph',
-      text: `Bring the pH from ${short(after.ph)} to ${short(ph)} in small steps, by the meter`,
+      text: say`Bring the pH from ${say.short(after.ph)} to ${say.short(ph)} in small steps, by the meter`,
       from: after.ph,
       to: ph,
       unit: 'pH',
@@ -70,7 +72,7 @@ const heatMore: RepairKind = (after, forbidden, wishes) => {
     formula: { ...after.formula, hottest_c: asked_c },
     change: {
       kind: 'heat',
-      text: `Heat the phase to ${asked_c} °C instead of ${hottest_c} °C, until everything is clear`,
+      text: after.world.say`Heat the phase to ${asked_c} °C instead of ${hottest_c} °C, until everything is clear`,
       from: hottest_c,
       to: asked_c,
       unit: 'C',
@@ -80,13 +82,13 @@ const heatMore: RepairKind = (after, forbidden, wishes) => {
 }
 
 /** Dose of a companion per mass of what needs it, by kind of need. Starting points for the pH meter, no recipe. */
-const COMPANION: Record<string, { id: string; ratio: number; text: string }> = {
+const COMPANION: Record<string, { id: string; ratio: number; text: (say: Say) => string }> = {
   neutraliser: {
     id: 'sodium-hydroxide',
     ratio: 0.4,
-    text: 'a neutraliser, in small steps by the pH meter; gloves and goggles',
+    text: (say) => say`a neutraliser, in small steps by the pH meter; gloves and goggles`,
   },
-  acid: { id: 'lactic-acid', ratio: 0.3, text: 'an acid, in small steps by the pH meter' },
+  acid: { id: 'lactic-acid', ratio: 0.3, text: (say) => say`an acid, in small steps by the pH meter` },
 }
 
 function mayAdd(id: string, { world }: FormulaContext, wishes: Wishes): boolean {
@@ -111,7 +113,8 @@ const addCompanion: RepairKind = (after, forbidden, wishes, out) => {
       formula: { ...after.formula, lines: rebalance(lines, filler, new Set([line.subject.id, companion.id])) },
       change: {
         kind: 'add',
-        text: `Add about ${short(share_percent)} % ${companion.id.replaceAll('-', ' ')}: ${companion.text}`,
+        text: after.world
+          .say`Add about ${after.world.say.short(share_percent)} % ${companion.id.replaceAll('-', ' ')}: ${companion.text(after.world.say)}`,
         ingredient: companion.id,
         to: share_percent,
         unit: '%',
@@ -132,7 +135,7 @@ const removeIdleBase: RepairKind = (after, forbidden) => {
     formula: { ...after.formula, lines: rebalance(lines, filler, new Set()) },
     change: {
       kind: 'remove',
-      text: `Leave out the ${idle.replaceAll('-', ' ')}: there is nothing left for it to neutralise`,
+      text: after.world.say`Leave out the ${idle.replaceAll('-', ' ')}: there is nothing left for it to neutralise`,
       ingredient: idle,
     },
     cost: 0.02,

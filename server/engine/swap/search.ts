@@ -1,6 +1,5 @@
 import { wishUnmet } from './wishes.ts'
 import type { Wishes } from '#engine/model/swap.ts'
-import { nameOf } from '#engine/checks/say.ts'
 import { assess, prepare } from './assess.ts'
 import type { Assessed, Prepared } from './assess.ts'
 import type { Before } from './trial.ts'
@@ -33,7 +32,7 @@ const unmetWish = (job: Job, candidate: Candidate, unmet: string): Assessed => (
   dose: { share_percent: job.share_percent, how: '', unknown: [] },
   trial: null,
   rank: -1,
-  refusedBecause: `${nameOf(candidate.stand)} ${unmet}`,
+  refusedBecause: unmet,
 })
 
 /**
@@ -59,7 +58,10 @@ export function search(
     const full = offered.length >= wanted && (offered[wanted - 1]?.rank ?? 0) >= bound
     if (full || trials >= mostTrials) break
     const unmet = wishUnmet(candidate.stand, wishes, inFormula)
-    const one = unmet === null ? assess(job, prepared, before, wishes) : unmetWish(job, candidate, unmet)
+    const one =
+      unmet === null
+        ? assess(job, prepared, before, wishes)
+        : unmetWish(job, candidate, unmet(before.context.world.say))
     if (one.trial) trials += 1
     if (one.refusedBecause !== null) {
       if (refused.length < MOST_REFUSED) refused.push(one)

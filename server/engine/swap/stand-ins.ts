@@ -1,4 +1,5 @@
 import type { World } from '#engine/graph/world.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { PlaysRole } from '#engine/model/records.ts'
@@ -22,12 +23,12 @@ export interface StandInsQuestion {
 }
 
 const STAND_INS = 12
-const TO_CHECK = [
-  'the pH of the recipe against both pH windows',
-  'the hottest point of the process',
-  'charge, salts and alcohol of the neighbours',
-  'legal limits for the product and where on the body it is used',
-  'the preservative, after the swap',
+const toCheck = (say: Say): string[] => [
+  say`the pH of the recipe against both pH windows`,
+  say`the hottest point of the process`,
+  say`charge, salts and alcohol of the neighbours`,
+  say`legal limits for the product and where on the body it is used`,
+  say`the preservative, after the swap`,
 ]
 
 /** A line alone: there is no recipe, so nothing can be checked as a whole. */
@@ -52,7 +53,7 @@ function swapOf(job: Job, candidate: Candidate, context: ReturnType<typeof build
       ...feelAndLabelChanges(job, candidate, { before: context }),
     ],
     findings: [],
-    toCheck: TO_CHECK,
+    toCheck: toCheck(context.world.say),
     path: pathTo(job, candidate, context.world),
     criteria: criteriaTable(job, candidate.stand, context.world),
     open: [],
@@ -78,13 +79,14 @@ function jobFor(world: World, subject: Subject, wanted: string | undefined): Job
 export function standIns(world: World, id: string, question: StandInsQuestion = {}): SwapsReply {
   const subject = world.find(id)
   const job = subject && jobFor(world, subject, question.role)
+  const { say } = world
   const base = {
     refused: [],
-    leaveOut: { verdict: 'workable' as const, why: 'Whether it can be left out depends on the recipe.' },
+    leaveOut: { verdict: 'workable' as const, why: say`Whether it can be left out depends on the recipe.` },
     graphVersion: world.knowledge.version,
   }
   if (!subject || !job)
-    return { ...base, outcome: 'not-known', why: 'No role of this ingredient is recorded.', roles: [], swaps: [] }
+    return { ...base, outcome: 'not-known', why: say`No role of this ingredient is recorded.`, roles: [], swaps: [] }
   const context = buildContext(alone(subject, question), world)
   const roles = [{ ingredient: subject.id, role: job.role.id, essential: job.swap.lost === 'no' }]
   if (job.swap.irreplaceable) return { ...base, outcome: 'no-safe-swap', why: job.swap.irreplaceable, roles, swaps: [] }
@@ -96,8 +98,8 @@ export function standIns(world: World, id: string, question: StandInsQuestion = 
     .map((one) => swapOf(job, one, context))
   const why =
     swaps.length > 0
-      ? `Sought as ${job.role.label.toLowerCase()}; check against the recipe.`
-      : 'Nothing on record plays this role.'
+      ? say`Sought as ${say.inside(job.role.label)}; check against the recipe.`
+      : say`Nothing on record plays this role.`
   return { ...base, outcome: swaps.length > 0 ? 'swaps' : 'no-safe-swap', why, roles, swaps }
 }
 

@@ -4,7 +4,7 @@ import type { WouldWork } from '#engine/model/swap.ts'
 import { commonPh } from '#engine/checks/report.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import { rebalance, takesUpDifference } from '#engine/dose/rebalance.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
 import { contextAfter, replaceLines } from './apply.ts'
 import { look } from './trial.ts'
 import type { Before } from './trial.ts'
@@ -42,10 +42,13 @@ function atAnotherPh(question: Question): WouldWork | null {
   if (target < min || target > max) return null
   const moved = { ...formula, ph: target }
   if (!holds(moved, question)) return null
-  const side = ph < min ? 'at least' : 'at most'
+  const { say } = before.context.world
   return {
     kind: 'ph',
-    text: `would hold if the pH were ${side} ${short(target)}`,
+    text:
+      ph < min
+        ? say`would hold if the pH were at least ${say.short(target)}`
+        : say`would hold if the pH were at most ${say.short(target)}`,
     ...(ph < min ? { min: target } : { max: target }),
     unit: 'pH',
     formula: moved,
@@ -57,6 +60,7 @@ const HALVINGS = 7
 /** The highest dose that would hold, when a lower one does; halved down between nothing and the full dose. */
 function atLowerDose(question: Question): WouldWork | null {
   const { share_percent, stand } = question.placed
+  const { say } = question.before.context.world
   const least = stand.roles.reduce((min, { level_percent }) => Math.min(min, level_percent?.min ?? min), Infinity)
   if (!Number.isFinite(least) || least >= share_percent || !holds(swapped(question, least), question)) return null
   let [low, high] = [least, share_percent]
@@ -70,7 +74,7 @@ function atLowerDose(question: Question): WouldWork | null {
   if (!holds(formula, question)) return null
   return {
     kind: 'dose',
-    text: `would hold at no more than ${short(most)} %, less than the job asks for`,
+    text: say`would hold at no more than ${say.short(most)} %, less than the job asks for`,
     max: most,
     unit: '%',
     ingredient: stand.id,
@@ -98,7 +102,7 @@ function withoutNeighbour(question: Question): WouldWork | null {
     if (holds(less, question))
       return {
         kind: 'remove',
-        text: `would hold without ${nameOf(subject)}`,
+        text: before.context.world.say`would hold without ${nameOf(subject)}`,
         ingredient: subject.id,
         formula: less,
       }

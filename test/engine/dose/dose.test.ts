@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { doseOf } from '#engine/dose/dose.ts'
 import type { DoseQuestion } from '#engine/dose/dose.ts'
 import { numberOf } from '#engine/graph/subject.ts'
+import { english } from '#engine/words/say.ts'
 import type { DoseBasis, PlaysRole } from '#engine/model/records.ts'
 import { makeWorld } from '../../helpers.ts'
 
@@ -17,6 +18,7 @@ function question(basis: DoseBasis, missing: Facts, stand: Facts, more: Partial<
   })
   return {
     basis,
+    say: english,
     missing: world.find('missing')!,
     stand: world.find('stand')!,
     share_percent: 4,
