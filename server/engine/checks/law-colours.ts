@@ -1,4 +1,5 @@
 import type { FormulaContext, Substance } from '#engine/formula/context.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check } from './check.ts'
 import { because, nameOf } from './say.ts'
 
@@ -11,11 +12,18 @@ const tableOf = ({ world }: FormulaContext): ReadonlyMap<string, Row> =>
 const colours = ({ subject }: Substance, context: FormulaContext): boolean =>
   context.rolesOf(subject)[0]?.role.endsWith('colour') === true
 
-/** Where a colour is not listed, of the areas stated; "anywhere" when it is not on the list at all. */
-function missingAt(row: Row | undefined, { areas }: FormulaContext): string | null {
-  if (!row) return 'anywhere'
+/** Areas stated for which a colour is not listed; empty when it is not on the list at all, null when nothing is missing. */
+function missingAt(row: Row | undefined, { areas }: FormulaContext): ('eye' | 'lip')[] | null {
+  if (!row) return []
   const out = (['eye', 'lip'] as const).filter((area) => areas?.includes(area) && row[area] === 'no')
-  return out.length > 0 ? out.join(' and ') : null
+  return out.length > 0 ? out : null
+}
+
+function notListed(name: string, missing: readonly string[], say: Say): string {
+  const where = say.list(missing.map(say.text), 'and')
+  return where === ''
+    ? say`${name} is not among the colours listed in the US`
+    : say`${name} is not among the colours listed in the US for ${where} products`
 }
 
 /**
@@ -25,19 +33,23 @@ function missingAt(row: Row | undefined, { areas }: FormulaContext): string | nu
 export const colourNotListed: Check = (context) => {
   if (context.formula.market !== 'us') return []
   const table = tableOf(context)
+  const { say } = context.world
   return context.substances
     .filter((substance) => colours(substance, context))
     .flatMap(({ subject }) => {
       const row = table.get(subject.id)
-      const where = missingAt(row, context)
-      if (where === null) return []
-      const note = row?.['note'] ? ` (${row['note']})` : ''
+      const missing = missingAt(row, context)
+      if (missing === null) return []
+      const said = notListed(nameOf(subject), missing, say)
+      const note = row?.['note']
       return [
         {
           about: [subject.id],
-          message: `${nameOf(subject)} is not among the colours listed in the US${where === 'anywhere' ? '' : ` for ${where} products`}${note}, as the list is remembered; look it up. No legal advice`,
-          remedy: 'Take a colour that 21 CFR 73, 74 or 82 lists for this use',
-          because: [because('used as a colour'), because('list of colour additives from memory, not looked up')],
+          message: note
+            ? say`${said} (${say.text(note)}), as the list is remembered; look it up. No legal advice`
+            : say`${said}, as the list is remembered; look it up. No legal advice`,
+          remedy: say`Take a colour that 21 CFR 73, 74 or 82 lists for this use`,
+          because: [because(say`used as a colour`), because(say`list of colour additives from memory, not looked up`)],
           sources: [],
         },
       ]

@@ -1,5 +1,6 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { LimitRow } from '#engine/model/records.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { entriesOf } from './law-entries.ts'
 import type { Entry } from './law-entries.ts'
@@ -12,23 +13,27 @@ export const isWarningDue = ({ warning, warning_above_percent }: LimitRow, count
   warning !== undefined && counted_percent > (warning_above_percent ?? 0)
 
 /** Rows in force that bear on the product for certain, or if it is meant for a use that they name. */
-const rowsHere = ({ limit }: Entry, context: FormulaContext): { row: LimitRow; lead: string }[] =>
+const rowsHere = ({ limit }: Entry, context: FormulaContext): { row: LimitRow; use?: string }[] =>
   limit.rows
     .filter((row) => isInForce(row, limit, context.placedOn) && !givesWay(row, limit.rows, context))
     .flatMap((row) => {
       const { fits, asks } = fitOf(row, context)
-      if (fits === 'yes') return [{ row, lead: '' }]
+      if (fits === 'yes') return [{ row }]
       const isNamedUse = fits === 'unknown' && asks.every(({ kind }) => kind === 'use' || kind === 'professional')
-      return isNamedUse ? [{ row, lead: `if meant as ${row.scope.only ?? ''}: ` }] : []
+      return isNamedUse ? [{ row, use: row.scope.only ?? '' }] : []
     })
+
+/** Words of a label one by one, as the tables part them, in the language of the answer. */
+const labelWords = ({ warning = '' }: LimitRow, say: Say): string => warning.split('; ').map(say.text).join('; ')
 
 /** A ban or a limit that holds for sprays only: told where nobody stated how the product is dispensed. */
 function sprayText(row: LimitRow, context: FormulaContext): string | null {
+  const { say } = context.world
   const { asks } = fitOf(row, context)
   if (!row.scope.form || !asks.some(({ kind }) => kind === 'spray') || asks.some(({ kind }) => kind === 'use'))
     return null
-  if (row.prohibited) return 'not allowed in sprays'
-  return row.max_percent === undefined ? null : `in sprays at most ${row.max_percent} %`
+  if (row.prohibited) return say`not allowed in sprays`
+  return row.max_percent === undefined ? null : say`in sprays at most ${row.max_percent} %`
 }
 
 interface Told {
@@ -39,10 +44,18 @@ interface Told {
 
 function textsOf(entry: Entry, context: FormulaContext): Told[] {
   const { limit, counted_percent } = entry
-  const said = rowsHere(entry, context).flatMap(({ row, lead }) => [
-    ...(row.condition === undefined ? [] : [{ entry, row, text: `${lead}${row.condition.replace(/\.$/, '')}` }]),
-    ...(isWarningDue(row, counted_percent) ? [{ entry, row, text: `${lead}label: "${row.warning ?? ''}"` }] : []),
-  ])
+  const { say } = context.world
+  const said = rowsHere(entry, context).flatMap(({ row, use }): Told[] => {
+    const texts = [
+      ...(row.condition === undefined ? [] : [say.text(row.condition).replace(/\.$/, '')]),
+      ...(isWarningDue(row, counted_percent) ? [say`label: "${labelWords(row, say)}"`] : []),
+    ]
+    return texts.map((text) => ({
+      entry,
+      row,
+      text: use === undefined ? text : say`if meant as ${say.text(use)}: ${text}`,
+    }))
+  })
   const sprays = limit.rows
     .filter((row) => isInForce(row, limit, context.placedOn))
     .flatMap((row) => {
@@ -72,8 +85,9 @@ export const lawCondition: Check = (context) => {
   return [...byEntry.values()].flatMap((told): Hit[] => {
     const [first] = told
     if (!first) return []
-    const lead = first.entry.limit.kind === 'opinion' ? 'guidance, not law: ' : ''
-    const text = `${lead}${[...new Set(told.map((one) => one.text))].join('; ')}`
-    return [{ ...lawHit({ ...first, text }), severity: 'note' }]
+    const { say } = context.world
+    const texts = [...new Set(told.map((one) => one.text))].join('; ')
+    const text = first.entry.limit.kind === 'opinion' ? say`guidance, not law: ${texts}` : texts
+    return [{ ...lawHit({ ...first, text }, say), severity: 'note' }]
   })
 }

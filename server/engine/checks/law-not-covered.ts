@@ -1,6 +1,7 @@
 import type { FormulaContext, Substance } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Knowledge } from '#engine/knowledge/knowledge.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { because, nameOf } from './say.ts'
 
@@ -17,6 +18,7 @@ const isRead = ({ limits }: Subject, market: string): boolean =>
 /** UV filters are allowed by list: for the EU a few entries of it were read, for the US none. */
 function openFilters(context: FormulaContext): Hit[] {
   const { market } = context.formula
+  const { say } = context.world
   return context.substances
     .filter((substance) => isFilterHere(substance, context))
     .filter(({ subject }) => !isRead(subject, market))
@@ -25,10 +27,10 @@ function openFilters(context: FormulaContext): Hit[] {
       about: [subject.id],
       message:
         market === 'us'
-          ? `${nameOf(subject)}: a UV filter makes the product a drug in the US; the list of filters allowed there is not covered`
-          : `${nameOf(subject)}: its entry in the EU list of UV filters (Annex VI) was not read; a figure that is remembered only warns`,
-      remedy: 'Look it up in the list of UV filters of the market, with its greatest share',
-      because: [because('used as a UV filter'), because('no entry of the list on record')],
+          ? say`${nameOf(subject)}: a UV filter makes the product a drug in the US; the list of filters allowed there is not covered`
+          : say`${nameOf(subject)}: its entry in the EU list of UV filters (Annex VI) was not read; a figure that is remembered only warns`,
+      remedy: say`Look it up in the list of UV filters of the market, with its greatest share`,
+      because: [because(say`used as a UV filter`), because(say`no entry of the list on record`)],
       sources: [],
     }))
 }
@@ -62,23 +64,51 @@ function coverOf(knowledge: Knowledge): Covered {
   return covered
 }
 
+type Concern = 'hair dyes' | 'nano forms'
+
+const CONCERN: Record<Concern, (say: Say) => string> = {
+  'hair dyes': (say) => say`hair dyes`,
+  'nano forms': (say) => say`nano forms`,
+}
+
 /** What stretches of entries concern, as remembered; their wording is not on record. */
-const STRETCHES: readonly { annex: string; from: number; to: number; concern: string }[] = [
+const STRETCHES: readonly { annex: string; from: number; to: number; concern: Concern }[] = [
   { annex: 'II', from: 1203, to: 1372, concern: 'hair dyes' },
   { annex: 'III', from: 188, to: 305, concern: 'hair dyes' },
   { annex: 'III', from: 314, to: 326, concern: 'hair dyes' },
   { annex: 'II', from: 1725, to: 1725, concern: 'nano forms' },
 ]
 
-const concernOf = (entry: string): string | undefined => {
+const concernOf = (entry: string): Concern | undefined => {
   const [annex, number] = entry.split('/')
   return STRETCHES.find((one) => one.annex === annex && Number(number) >= one.from && Number(number) <= one.to)?.concern
 }
 
-function severityOf(concerns: readonly (string | undefined)[], { areas }: FormulaContext): 'unknown' | 'note' {
-  const isElsewhere = (concern: string | undefined): boolean =>
+function severityOf(concerns: readonly (Concern | undefined)[], { areas }: FormulaContext): 'unknown' | 'note' {
+  const isElsewhere = (concern: Concern | undefined): boolean =>
     concern === 'nano forms' || (concern === 'hair dyes' && areas !== undefined && !areas.includes('hair'))
   return concerns.every(isElsewhere) ? 'note' : 'unknown'
+}
+
+/** "named in Annex II, entry 1203 of the EU regulation, the list of prohibited substances; as remembered it concerns hair dyes" */
+function openText(name: string, open: readonly string[], say: Say): string {
+  const named = open
+    .map((entry) => {
+      const [annex = '', number = ''] = entry.split('/')
+      return say`Annex ${annex}, entry ${number}`
+    })
+    .join('; ')
+  const where = open.some((entry) => entry.startsWith('II/'))
+    ? say`${name} is named in ${named} of the EU regulation, the list of prohibited substances`
+    : say`${name} is named in ${named} of the EU regulation, the list of restricted substances`
+  const concerns = new Set(open.map(concernOf).filter((one) => one !== undefined))
+  const remembered = say.list(
+    [...concerns].map((one) => CONCERN[one](say)),
+    'and',
+  )
+  return remembered === ''
+    ? say`${where}. The wording is not covered here`
+    : say`${where}; as remembered it concerns ${remembered}. The wording is not covered here`
 }
 
 /** An ingredient that the inventory files under an entry whose wording is not on record: there is law, and it is not known here. */
@@ -88,20 +118,17 @@ function openEntries(context: FormulaContext): Hit[] {
   return context.substances.flatMap(({ subject }): Hit[] => {
     const open = (byId.get(subject.id) ?? []).filter((entry) => !entries.has(entry))
     if (open.length === 0) return []
-    const concerns = open.map(concernOf)
-    const named = open.map((entry) => `Annex ${entry.replace('/', ', entry ')}`).join('; ')
-    const list = open.some((entry) => entry.startsWith('II/'))
-      ? 'the list of prohibited substances'
-      : 'the list of restricted substances'
-    const remembered = [...new Set(concerns.filter((one) => one !== undefined))].join(' and ')
-    const said = remembered === '' ? '' : `; as remembered it concerns ${remembered}`
+    const { say } = context.world
     return [
       {
-        severity: severityOf(concerns, context),
+        severity: severityOf(open.map(concernOf), context),
         about: [subject.id],
-        message: `${nameOf(subject)} is named in ${named} of the EU regulation, ${list}${said}. The wording is not covered here`,
-        remedy: 'Look the entry up before you use it',
-        because: [because(`filed under ${open.join(', ')} in the inventory copy`), because('entry not on record')],
+        message: openText(nameOf(subject), open, say),
+        remedy: say`Look the entry up before you use it`,
+        because: [
+          because(say`filed under ${open.join(', ')} in the inventory copy`),
+          because(say`entry not on record`),
+        ],
         sources: [],
       },
     ]
@@ -114,6 +141,7 @@ const HAIR_DYE = 'HAIR DYEING'
 function openDyes(context: FormulaContext): Hit[] {
   const { formula, areas, world } = context
   if (formula.market !== 'eu' || (areas !== undefined && !areas.includes('hair'))) return []
+  const { say } = world
   const { byId } = coverOf(world.knowledge)
   const isDye = ({ id }: Subject): boolean => {
     const functions = world.knowledge.inventory.get(id)?.functions ?? []
@@ -124,27 +152,26 @@ function openDyes(context: FormulaContext): Hit[] {
     .map(({ subject }) => ({
       severity: 'unknown',
       about: [subject.id],
-      message: `${nameOf(subject)} dyes hair: whether an entry of Annex II or III names it is not on record, most entries on hair dyes are not covered`,
-      remedy: 'Look it up among the hair dyes of Annex III',
+      message: say`${nameOf(subject)} dyes hair: whether an entry of Annex II or III names it is not on record, most entries on hair dyes are not covered`,
+      remedy: say`Look it up among the hair dyes of Annex III`,
       because: [
-        because('hair dyeing is its only function in the inventory'),
-        because('entries on hair dyes not on record'),
+        because(say`hair dyeing is its only function in the inventory`),
+        because(say`entries on hair dyes not on record`),
       ],
       sources: [],
     }))
 }
 
 /** What of the law of a market is on record at all. */
-const marketNote = ({ formula }: FormulaContext): Hit[] =>
+const marketNote = ({ formula, world: { say } }: FormulaContext): Hit[] =>
   formula.market === 'us'
     ? [
         {
           severity: 'note',
           about: [],
-          message:
-            'US law is covered in part only: ingredients prohibited or restricted in 21 CFR 700 and 250.250, some label rules, panel conclusions. Not covered: the list of colour additives, drug monographs (sunscreen, acne, antiperspirant), state law. No remark is no leave; no legal advice',
-          remedy: 'Look up what is not covered',
-          because: [because('market: US'), because('no positive lists of the US on record')],
+          message: say`US law is covered in part only: ingredients prohibited or restricted in 21 CFR 700 and 250.250, some label rules, panel conclusions. Not covered: the list of colour additives, drug monographs (sunscreen, acne, antiperspirant), state law. No remark is no leave; no legal advice`,
+          remedy: say`Look up what is not covered`,
+          because: [because(say`market: US`), because(say`no positive lists of the US on record`)],
           sources: [],
         },
       ]

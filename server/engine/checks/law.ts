@@ -1,35 +1,39 @@
 import type { FormulaContext } from '#engine/formula/context.ts'
-import { rangeText } from '#engine/units/range.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
 import { entriesOf } from './law-entries.ts'
 import type { Entry } from './law-entries.ts'
 import type { Ask } from './law-fit.ts'
 import { isInForce, judge, openPh } from './law-judge.ts'
 import type { Found } from './law-judge.ts'
-import { breachText, lawHit, questionsOf } from './law-say.ts'
+import { questionsOf } from './law-questions.ts'
+import { adviceText, breachText, lawHit } from './law-say.ts'
 import { nameOf } from './say.ts'
 
 /** Broken by sprays only; how a product is dispensed is not stated, so rule:law-condition tells it. */
 export const onlySpray = ({ asks, lifted }: Found): boolean => !lifted && asks.some(({ kind }) => kind === 'spray')
 
-const remedyOf = ({ row, breach }: Found): string =>
-  breach === 'ban' ? 'Take it out' : breach === 'percent' ? `At most ${row.max_percent} %` : 'Mend the pH'
+function remedyOf({ row, breach }: Found, say: Say): string {
+  if (breach === 'ban') return say`Take it out`
+  return breach === 'percent' ? say`At most ${row.max_percent ?? ''} %` : say`Mend the pH`
+}
 
 /** Only what was read or quoted in print can forbid; a row that is merely remembered warns. */
 const isRemembered = ({ row }: Found): boolean => row.access === 'memory'
 
 /** A breach as a finding; null where it only says what would hold for a spray (rule:law-condition tells that). */
-function breachHit(found: Found, { ph }: FormulaContext): Hit | null {
+function breachHit(found: Found, context: FormulaContext): Hit | null {
   const { entry, row, fits, asks } = found
-  const text = breachText(found, ph)
-  const hit = (said: string) => lawHit({ entry, row, text: said })
+  const { say } = context.world
+  const text = breachText(found, context)
+  const hit = (said: string) => lawHit({ entry, row, text: said }, say)
   if (fits === 'yes' && isRemembered(found)) {
-    return { ...hit(`${text}, as remembered and not looked up`), severity: 'warn', remedy: 'Look the entry up' }
+    return { ...hit(say`${text}, as remembered and not looked up`), severity: 'warn', remedy: say`Look the entry up` }
   }
-  if (fits === 'yes') return { ...hit(text), severity: 'stop', remedy: remedyOf(found) }
+  if (fits === 'yes') return { ...hit(text), severity: 'stop', remedy: remedyOf(found, say) }
   if (onlySpray(found)) return null
-  const remedy = questionsOf(asks).join('. ')
-  return { ...hit(`${text}; whether that bears on this product is not known`), severity: 'unknown', remedy }
+  const remedy = questionsOf(asks, say).join('. ')
+  return { ...hit(say`${text}; whether that bears on this product is not known`), severity: 'unknown', remedy }
 }
 
 /** rule:limit-by-opinion. What expert opinions advise, amount and pH: no law, so it warns and never stops. */
@@ -38,9 +42,13 @@ export const limitByOpinion: Check = (context) =>
     if (entry.limit.kind !== 'opinion' || entry.members.length === 0) return []
     const found = judge(entry, { context, day: context.placedOn })
     if (!found || onlySpray(found)) return []
-    const advised = breachText(found, context.ph).replace('the limit is ', 'at most ').replace('the law ties', 'ties')
-    const text = `an expert opinion ${found.breach === 'percent' ? 'goes to ' : ''}${advised}; no law`
-    return [{ ...lawHit({ entry, row: found.row, text }), severity: found.fits === 'yes' ? 'warn' : 'note' }]
+    const text = adviceText(found, context)
+    return [
+      {
+        ...lawHit({ entry, row: found.row, text }, context.world.say),
+        severity: found.fits === 'yes' ? 'warn' : 'note',
+      },
+    ]
   })
 
 /** What a blend of unknown shares or a solution of unknown strength may hold beyond the limit. */
@@ -50,15 +58,18 @@ function openHit(entry: Entry, context: FormulaContext): Hit[] {
   if (judged_percent <= counted_percent) return []
   const found = judge(entry, { context, day: context.placedOn, judged_percent })
   if (!found || found.breach !== 'percent') return []
-  const isBlend = open.blends.length > 0
-  const lead = isBlend ? 'the shares of its parts are not known' : 'its strength is not stated'
-  const text = `${lead}, up to ${breachText(found, context.ph)}`
+  const { say } = context.world
+  const most = breachText(found, context)
+  const text =
+    open.blends.length > 0
+      ? say`the shares of its parts are not known, up to ${most}`
+      : say`its strength is not stated, up to ${most}`
   const asks: Ask[] = [
     ...open.blends.map(({ inci }) => ({ kind: 'blend' as const, text: inci })),
     ...stronger.solutions.map((subject) => ({ kind: 'strength' as const, text: nameOf(subject) })),
   ]
-  const remedy = questionsOf([...asks, ...found.asks]).join('. ')
-  return [{ ...lawHit({ entry, row: found.row, text }), severity: 'unknown', remedy }]
+  const remedy = questionsOf([...asks, ...found.asks], say).join('. ')
+  return [{ ...lawHit({ entry, row: found.row, text }, say), severity: 'unknown', remedy }]
 }
 
 /** Goods placed before a row came into force stood under an earlier wording, which is not on record. */
@@ -68,10 +79,11 @@ function earlierHit(entry: Entry, context: FormulaContext): Hit[] {
   if (day === undefined || day >= limit.date) return []
   const found = judge(entry, { context, day: limit.date })
   if (!found || isInForce(found.row, limit, day) || found.fits !== 'yes') return []
-  const text = `${breachText(found, context.ph)} since ${found.row.applies_from}; what held before is not on record`
-  return [
-    { ...lawHit({ entry, row: found.row, text }), severity: 'unknown', remedy: 'Look up the wording of that day' },
-  ]
+  const { say } = context.world
+  const since = found.row.applies_from ?? ''
+  const text = say`${breachText(found, context)} since ${since}; what held before is not on record`
+  const remedy = say`Look up the wording of that day`
+  return [{ ...lawHit({ entry, row: found.row, text }, say), severity: 'unknown', remedy }]
 }
 
 /** Two records of one entry may say the same. */
@@ -112,6 +124,8 @@ export const lawPh: Check = (context) =>
     if (found?.breach === 'ph') return [breachHit(found, context)].filter((hit) => hit !== null)
     const row = found ? null : openPh(entry, { context, day: context.placedOn })
     if (!row?.ph) return []
-    const text = `the law ties it to pH ${rangeText(row.ph)}; the pH is not known`
-    return [{ ...lawHit({ entry, row, text }), severity: 'unknown', remedy: 'Measure the pH of the finished batch' }]
+    const { say } = context.world
+    const text = say`the law ties it to pH ${say.range(row.ph)}; the pH is not known`
+    const remedy = say`Measure the pH of the finished batch`
+    return [{ ...lawHit({ entry, row, text }, say), severity: 'unknown', remedy }]
   })

@@ -3,7 +3,7 @@ import { entriesOf } from '#engine/checks/law-entries.ts'
 import type { Entry } from '#engine/checks/law-entries.ts'
 import { fitOf, givesWay } from '#engine/checks/law-fit.ts'
 import { isInForce } from '#engine/checks/law-judge.ts'
-import { questionsOf } from '#engine/checks/law-say.ts'
+import { questionsOf } from '#engine/checks/law-questions.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { LimitRow } from '#engine/model/records.ts'
 import type { LabelQuestion } from '#engine/model/label.ts'
@@ -43,7 +43,7 @@ export function openWarnings(context: FormulaContext): LabelQuestion[] {
     dueRows(entry, context, 'unknown')
       .filter((row) => wordsOf(row).some((words) => !printed.has(words)))
       .map((row) => ({
-        text: `${questionsOf(fitOf(row, context).asks).join(' ')} If so, these words are due: ${wordsOf(row).join('. ')}.`,
+        text: `${questionsOf(fitOf(row, context).asks, context.world.say).join(' ')} If so, these words are due: ${wordsOf(row).join('. ')}.`,
         why: `${entry.limit.act}, entry ${entry.limit.entry}`,
         about: ids(entry),
         sources: [row.source],
