@@ -23,7 +23,7 @@ import type { Vocabulary } from './lints/lint.ts'
 import { buildNameIndex } from './name-index.ts'
 import type { NameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
-import { tableClaims } from './table-claims.ts'
+import { BY_WORD, tableClaims } from './table-claims.ts'
 import { tierOf } from './tier.ts'
 import { withDerived, workOut } from './work-out.ts'
 import { expandWords } from './word-data.ts'
@@ -32,7 +32,12 @@ import type { WordData } from './word-data.ts'
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
 /** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
-const isConditional = ({ id, conditions }: Claim): boolean => /^(windows-|stated-|pka\/)/.test(id) && conditions !== undefined
+const isConditional = ({ id, conditions }: Claim): boolean =>
+  /^(windows-|stated-|pka\/)/.test(id) && conditions !== undefined
+
+/** A number, or a word that the vocabulary fixes; free text is for people to read. */
+const canDecide = ({ property, min, max, value, shares, is }: Claim): boolean =>
+  [min, max, value, shares].some((part) => part !== undefined) || (BY_WORD.has(property) && is !== undefined)
 
 /** Adds claims of tables behind those of the record; where the record has none the best seen one is used. */
 function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
@@ -43,11 +48,9 @@ function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredien
   const best = [...claims].sort((a, b) => rank(a) - rank(b))
   for (const claim of best) {
     const own = facts.get(claim.property) ?? []
-    const numeric =
-      claim.min !== undefined || claim.max !== undefined || claim.value !== undefined || claim.shares !== undefined
     facts.set(claim.property, [
       ...own,
-      { ...claim, used: numeric && !isConditional(claim) && !own.some(({ used }) => used) },
+      { ...claim, used: canDecide(claim) && !isConditional(claim) && !own.some(({ used }) => used) },
     ])
   }
   return { ...ingredient, facts }

@@ -19,27 +19,31 @@ const SAME_UNIT: Record<string, string> = { 'mg KOH/g': 'mg/g', 'g I2/100 g': 'g
 /** Properties that a table may state in words; the record's own words decide, these are shown beside them. */
 const IN_WORDS = new Set(['phase', 'charge', 'role', 'form', 'solubility', 'electrolyte', 'spectrum'])
 
+/** Of these a single word of the vocabulary is a claim like any other; a phrase is for people to read. */
+export const BY_WORD = new Set(['form', 'solubility'])
+
+type Specs = ReadonlyMap<string, PropertySpec>
+
 const number = (text: string | undefined): number | undefined =>
   text === undefined || text.trim() === '' || Number.isNaN(Number(text)) ? undefined : Number(text)
 
-function propertyOf(name: string, unit: string): string {
+function propertyOf(name: string, unit: string, text: string | undefined, properties: Specs): string {
   const same = SAME_AS[name.toLowerCase()]
   if (same && (same.unit === undefined || same.unit === unit)) return same.property
+  if (BY_WORD.has(name) && text !== undefined && properties.get(name)?.words.includes(text)) return name
   return IN_WORDS.has(name) ? `${name}_in_words` : name
 }
 
 const kindOf = (access: string): Provenance['kind'] =>
   access === 'read' || access === 'secondary' ? 'assertion' : 'rule-of-thumb'
 
-type Specs = ReadonlyMap<string, PropertySpec>
-
 /** One row of a long table (one property of one substance in one source) as a claim. */
 function claimOfRow(row: Record<string, string>, place: string, properties: Specs): Claim | null {
   const unit = row['unit'] ?? ''
-  const property = propertyOf(row['property'] ?? '', unit)
+  const text = row['value_text']?.trim()
+  const property = propertyOf(row['property'] ?? '', unit, text, properties)
   const min = number(row['min'])
   const max = number(row['max'])
-  const text = row['value_text']?.trim()
   const isNumber = min !== undefined || max !== undefined
   if (!isNumber && !text) return null
   // A number that is only described ("stable at low pH") is for people to read.
