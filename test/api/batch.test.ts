@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { buildApp } from '#api/app.ts'
 import type { App } from '#api/routes/shared.ts'
+import { usedClaim } from '#engine/graph/subject.ts'
 import { ask } from './ask.ts'
 import { realWorld } from '../helpers.ts'
 
@@ -57,7 +58,7 @@ describe('a batch sheet', () => {
       phase: 'A',
       portions: [{ step: 'water-phase', weigh_g: 0.5 }],
       reasons: [
-        { fact: 'dissolves in water', claim: 'sodium-benzoate#solubility/0' },
+        { fact: 'dissolves in water', claim: usedClaim(world.find('sodium-benzoate')!, 'solubility')!.id },
         { fact: 'usual practice: a powder dissolves best before the batch is thick' },
       ],
       cautions: world.find('sodium-benzoate')!.cautions,

@@ -7,7 +7,7 @@ type Chain = readonly [min: number, max: number]
 const STEMS: readonly (readonly [RegExp, Chain])[] = [
   [/UNDEC/, [11, 11]],
   [/TRIDEC/, [13, 13]],
-  [/LAUR|DODECYL|COCO(?!A )|COCAM|COCETH|COCAMINE|PALM KERNEL|BABASSU/, [12, 12]],
+  [/LAUR|DODECYL|COCO(?!A\b)|COCAM|COCETH|COCAMINE|PALM KERNEL|BABASSU/, [12, 12]],
   [/MYRETH|MYRIST/, [14, 14]],
   [/(?<!A)CETYL|CETETH|CETRIM|CETOLE|PALMIT/, [16, 16]],
   [/CETEAR|TALLOWATE|LARDATE|PALMATE/, [16, 18]],

@@ -57,8 +57,10 @@ describe('evidence', () => {
   test('of a derived edge is the weakest of the claims it follows from', () => {
     const { edges } = part({ around: 'xanthan-gum', relations: ['holds-with'], limit: 200 })
     const ACCESSES = ['read', 'secondary', 'memory', 'common-practice']
-    const claimOf = (id: string) =>
-      [...realWorld().find(id.split('#')[0]!)!.facts.values()].flat().find((claim) => claim.id === id)
+    const byId = new Map(
+      realWorld().subjects.flatMap(({ facts }) => [...facts.values()].flat().map((claim) => [claim.id, claim])),
+    )
+    const claimOf = (id: string) => byId.get(id)
     const own = usedClaim(realWorld().find('xanthan-gum')!, 'ph_stability')!
     for (const { claims, access, source, kind, ph } of edges) {
       if (ph !== undefined) expect(claims).toContain(own.id)

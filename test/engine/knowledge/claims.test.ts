@@ -114,10 +114,22 @@ describe('claims of printed tables', () => {
     expect(factsOf({}, table(rows)).get('active_percent')).toBeUndefined()
   })
 
+  const inWords = (value_text: string, more: Record<string, string> = {}) =>
+    table([{ ...ROW, property: 'solubility', min: '', max: '', unit: '', value_text, ...more }])
+
   test('in words are shown and never decide', () => {
-    const facts = factsOf({}, table([{ ...ROW, property: 'solubility', min: '', max: '', value_text: 'water' }]))
+    const facts = factsOf({}, inWords('freely in water, 1 in 3'))
     expect(facts.get('solubility')).toBeUndefined()
-    expect(facts.get('solubility_in_words')![0]).toMatchObject({ is: 'water', used: false })
+    expect(facts.get('solubility_in_words')![0]).toMatchObject({ is: 'freely in water, 1 in 3', used: false })
+  })
+
+  test('by a word of the vocabulary decide like a number: where the record is silent', () => {
+    expect(factsOf({}, inWords('water')).get('solubility')![0]).toMatchObject({ is: 'water', used: true })
+    const beside = factsOf({ solubility: 'both' }, inWords('water')).get('solubility')!
+    expect(beside.map(({ is, used }) => [is, used])).toEqual([
+      ['both', true],
+      ['water', false],
+    ])
   })
 
   test('an empty row says nothing', () =>
