@@ -5,6 +5,8 @@ import { App } from './app.tsx'
 import { makeQueryClient } from './client/query-client.ts'
 import { keepForLater } from './offline/keep.ts'
 import { listenForNetwork } from './offline/server-watch.ts'
+import { language } from './text/language.ts'
+import { text } from './text/text.ts'
 import './styles/base.css'
 import './styles/bench.css'
 import './styles/findings.css'
@@ -16,6 +18,8 @@ import './styles/print.css'
 import './styles/print-bench.css'
 import './styles/print-sheets.css'
 
+document.documentElement.lang = language
+document.querySelector('meta[name=description]')?.setAttribute('content', text.app.description)
 keepForLater()
 listenForNetwork()
 

@@ -1,6 +1,7 @@
 import type { Api, ApiError } from '#contract/api.ts'
 import { askAnywhere, NoAnswer } from '#web/offline/ask.ts'
 import type { Given } from '#web/offline/messages.ts'
+import { language } from '#web/text/language.ts'
 
 type Route = keyof Api
 type Body<R extends Route> = Api[R] extends { body: infer B } ? B : undefined
@@ -44,7 +45,7 @@ function replyOf<R extends Route>({ status, body }: Given): Api[R]['reply'] {
 export async function call<R extends Route>(route: R, asked: Asked<R> = {}): Promise<Api[R]['reply']> {
   const [method = 'GET', path = ''] = route.split(' ')
   const { params = {}, query = {}, body, signal } = asked
-  const question = { method, url: urlOf(path, params, query), ...(body !== undefined && { body }) }
+  const question = { method, language, url: urlOf(path, params, query), ...(body !== undefined && { body }) }
   const given = await askAnywhere(question, signal).catch((error: unknown) => {
     throw error instanceof NoAnswer ? new CallError('no-answer', error.message) : error
   })

@@ -1,3 +1,4 @@
+import { german } from '#web/text/german.ts'
 import { conditioner } from './conditioner.ts'
 import type { Demo } from './demo.ts'
 import { deodorant } from './deodorant.ts'
@@ -6,5 +7,7 @@ import { handCream } from './hand-cream.ts'
 import { lipBalm } from './lip-balm.ts'
 import { roseGel } from './rose-gel.ts'
 
-/** Recipes of the bench in Harrow Lane. The workshop is invented. */
-export const DEMOS: readonly Demo[] = [handCream, gentleWash, lipBalm, conditioner, roseGel, deodorant]
+const ENGLISH: readonly Demo[] = [handCream, gentleWash, lipBalm, conditioner, roseGel, deodorant]
+
+/** Recipes of the bench in Harrow Lane, in the page's language. The workshop is invented. */
+export const DEMOS: readonly Demo[] = ENGLISH.map((demo) => ({ ...demo, ...german?.demos[demo.id] }))

@@ -6,6 +6,7 @@ import type { Conditions } from './holds.ts'
 import { Mark } from './mark.tsx'
 import { heldWords, nodeName, recordHref, windowWords } from './names.ts'
 import type { Statement } from './statements.ts'
+import { Said } from '#web/parts/spoken.tsx'
 
 const T = explorer.detail
 /** Statements that are shown of one node. */
@@ -31,7 +32,12 @@ function Statements({ statements }: Pick<Props, 'statements'>) {
         {statements.slice(0, AT_MOST).map(({ key, words, says, seen }) => (
           <li key={key}>
             {words}
-            {says !== '' && `: ${says}`} {seen !== '' && <small>({seen})</small>}
+            {says !== '' && (
+              <>
+                : <Said>{says}</Said>
+              </>
+            )}{' '}
+            {seen !== '' && <small>({seen})</small>}
           </li>
         ))}
         {statements.length > AT_MOST && <li>{T.more(statements.length - AT_MOST)}</li>}

@@ -1,4 +1,5 @@
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
+import { language } from '#web/text/language.ts'
 import { rangeText, upTo } from './number.ts'
 import { unitWords } from './term.ts'
 
@@ -13,13 +14,16 @@ export function claimHref(claim: string, about?: string): string | null {
 /** Anchor of a claim on the page of its ingredient. */
 export const claimAnchor = (claim: string): string => claim.slice(claim.indexOf('#') + 1)
 
+/** A comma between figures that have one themselves would be read as part of them. */
+const BETWEEN = language === 'de' ? '; ' : ', '
+
 const words = (record: Record<string, string | number>): string =>
   Object.entries(record)
     .map(
       ([key, value]) =>
         `${key.replaceAll(/[A-Z](?=[a-z])/g, (letter) => `-${letter.toLowerCase()}`)}: ${typeof value === 'number' ? upTo(value, 3) : value}`,
     )
-    .join(', ')
+    .join(BETWEEN)
 
 /** Value of a claim without its unit. */
 export function claimValue(claim: Claim): string {

@@ -22,6 +22,6 @@ export function costNote({ before, after, labelOf, money }: Swapped): string {
   const cost = costChange(before, after, money.prices)
   if ('lacking' in cost) return T.prices.lacking(cost.lacking.map(labelOf).join(', '))
   const amount = costText(Math.abs(cost.change_per_kg), money.currency)
-  if (Number.parseFloat(amount) === 0) return T.prices.same
+  if (Number.parseFloat(amount.replace(',', '.')) === 0) return T.prices.same
   return cost.change_per_kg > 0 ? T.prices.dearer(amount) : T.prices.cheaper(amount)
 }

@@ -1,3 +1,5 @@
+import { written } from './number.ts'
+
 const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 
 const raised = (exponent: number): string =>
@@ -7,7 +9,7 @@ const raised = (exponent: number): string =>
 export function figureText(value: number, digits = 4): string {
   if (value === 0) return '0'
   const size = Math.abs(value)
-  if (size >= 1e-4 && size < 1e7) return Number(value.toPrecision(digits)).toString().replace('-', '−')
+  if (size >= 1e-4 && size < 1e7) return written(Number(value.toPrecision(digits)).toString()).replace('-', '−')
   const [factor = '', exponent = '0'] = value.toExponential(digits - 1).split('e')
-  return `${Number(factor)} × 10${raised(Number(exponent))}`.replace('-', '−')
+  return `${written(Number(factor).toString())} × 10${raised(Number(exponent))}`.replace('-', '−')
 }

@@ -4,6 +4,7 @@ import { FormulaTable } from '#web/parts/formula-table.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import type { Formula } from '#web/state/to-formula.ts'
 import { lessons } from '#web/text/lessons.ts'
+import { Said, Spoken } from '#web/parts/spoken.tsx'
 
 const T = lessons.live
 
@@ -20,13 +21,19 @@ export function CheckedRecipe({ title, formula, names, fresh = [] }: Props) {
   const check = useCheck(formula)
   return (
     <div className="lesson-recipe">
-      <h3>{title}</h3>
+      <h3>
+        <Said>{title}</Said>
+      </h3>
       <FormulaTable formula={formula} fresh={fresh} labelOf={(id) => names[id] ?? id} />
       <div role="status" aria-busy={check.state === 'ready' && check.old}>
         {check.state === 'failed' && <Failed failure={check} />}
         {(check.state === 'loading' || check.state === 'idle') && <Loading>{T.checking}</Loading>}
         {check.state === 'ready' && check.data.findings.length === 0 && <p>{T.nothing}</p>}
-        {check.state === 'ready' && <Findings findings={check.data.findings} />}
+        {check.state === 'ready' && (
+          <Spoken by="POST /api/check">
+            <Findings findings={check.data.findings} />
+          </Spoken>
+        )}
       </div>
     </div>
   )

@@ -6,13 +6,17 @@ import { useRoles } from '#web/client/use-roles.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { lessons as T } from '#web/text/lessons.ts'
 import './lessons.css'
+import { InEnglish, Said, Spoken } from '#web/parts/spoken.tsx'
 
 function Links({ lessons }: { lessons: readonly LessonShort[] }) {
   return (
     <ul className="lesson-links">
       {lessons.map(({ id, title, minutes }) => (
         <li key={id}>
-          <Link href={`/lesson/${id}`}>{title}</Link> <small>{T.minutes(minutes)}</small>
+          <Link href={`/lesson/${id}`}>
+            <Said>{title}</Said>
+          </Link>{' '}
+          <small>{T.minutes(minutes)}</small>
         </li>
       ))}
     </ul>
@@ -57,7 +61,7 @@ function ByRole({ lessons }: { lessons: readonly LessonShort[] }) {
         .map(({ id, label, lessons: own }) => (
           <details key={id} className="more">
             <summary>
-              {label} <small>{T.count(own.length)}</small>
+              <Said>{label}</Said> <small>{T.count(own.length)}</small>
             </summary>
             <Links lessons={own} />
           </details>
@@ -80,16 +84,19 @@ export function LessonList() {
       {reply.state === 'loading' && <Loading>{T.loading}</Loading>}
       {reply.state === 'ready' && reply.data.lessons.length === 0 && <p>{T.none}</p>}
       {reply.state === 'ready' && reply.data.lessons.length > 0 && (
-        <div className="lesson-groups">
-          <div className="card">
-            <h3>{T.ideas}</h3>
-            <Links lessons={ideas} />
+        <Spoken by="GET /api/learn/lessons">
+          <InEnglish by="GET /api/learn/lessons" />
+          <div className="lesson-groups">
+            <div className="card">
+              <h3>{T.ideas}</h3>
+              <Links lessons={ideas} />
+            </div>
+            <div className="card">
+              <h3>{T.roles}</h3>
+              <ByRole lessons={roles} />
+            </div>
           </div>
-          <div className="card">
-            <h3>{T.roles}</h3>
-            <ByRole lessons={roles} />
-          </div>
-        </div>
+        </Spoken>
       )}
     </section>
   )

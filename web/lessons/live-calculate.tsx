@@ -8,6 +8,7 @@ import { Failed, Loading } from '#web/parts/states.tsx'
 import { lessons } from '#web/text/lessons.ts'
 import '#web/styles/calculations.css'
 import { Slider } from './slider.tsx'
+import { Spoken } from '#web/parts/spoken.tsx'
 
 /** A calculation with its figures filled in, one of them to move. */
 export function Calculate({ live: { name, inputs, vary } }: { live: Live<'calculate'> }) {
@@ -28,7 +29,11 @@ export function Calculate({ live: { name, inputs, vary } }: { live: Live<'calcul
       )}
       {answer.state === 'failed' && <Failed failure={answer} />}
       {answer.state === 'loading' && <Loading>{lessons.live.checking}</Loading>}
-      {answer.state === 'ready' && <CalcAnswer name={name} reply={answer.data} old={answer.old} />}
+      {answer.state === 'ready' && (
+        <Spoken by="POST /api/calculate/:name">
+          <CalcAnswer name={name} reply={answer.data} old={answer.old} />
+        </Spoken>
+      )}
       <p>
         <Link href={`/calculation/${name}`}>{lessons.live.calculation}</Link>
       </p>

@@ -4,6 +4,7 @@ import { Calculate } from './live-calculate.tsx'
 import { PhSlider } from './live-ph.tsx'
 import { BreakAndMend, LevelSlider } from './live-recipes.tsx'
 import { CompareOils, Spectrum, WhoPlays } from './live-records.tsx'
+import { Said } from '#web/parts/spoken.tsx'
 
 interface Shown {
   live: LessonReply['live']
@@ -34,7 +35,9 @@ export function LiveExample({ live, recipe }: Shown) {
   return (
     <section className="card" aria-labelledby="lesson-live">
       <h2 id="lesson-live">{T.tryIt}</h2>
-      <p>{live.says}</p>
+      <p>
+        <Said>{live.says}</Said>
+      </p>
       <Example live={live} recipe={recipe} />
     </section>
   )

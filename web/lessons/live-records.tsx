@@ -88,7 +88,7 @@ export function WhoPlays({ live }: { live: Live<'who-plays'> }) {
       )}
       {hottest_c !== undefined && (
         <Slider
-          label={`${T.playersHeat}: ${hottest_c}`}
+          label={`${T.playersHeat}: ${upTo(hottest_c, 1)}`}
           value={hottest_c}
           from={20}
           to={100}

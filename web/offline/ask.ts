@@ -2,6 +2,7 @@ import type { Given, Question } from './messages.ts'
 import { askEngine } from './page-engine.ts'
 import { serverIsBack, watchForServer } from './server-watch.ts'
 import { standingNow } from './standing.ts'
+import { offline } from '#web/text/offline.ts'
 
 /** How long the server may take [ms] before the page's engine is asked as well. */
 const PATIENCE_MS = 10_000
@@ -19,12 +20,12 @@ async function askServer({ method, url, body, language }: Question, signal?: Abo
   const sent = { method, headers, ...(body !== undefined && { body: JSON.stringify(body) }) }
   const response = await fetch(url, { ...sent, ...(signal && { signal }) }).catch((error: unknown) => {
     if (signal?.aborted) throw error
-    throw new NoAnswer('The server cannot be reached')
+    throw new NoAnswer(offline.noServer)
   })
   const reply: unknown = await response.json().catch(() => null)
   if (signal?.aborted) throw signal.reason
   const isOurs = response.ok ? isObject(reply) : isObject(reply) && 'error' in reply && isObject(reply.error)
-  if (!isOurs) throw new NoAnswer(`The server answered with ${response.status}`)
+  if (!isOurs) throw new NoAnswer(offline.serverSaid(response.status))
   return { status: response.status, body: reply }
 }
 
@@ -55,7 +56,7 @@ function afterPatience(question: Question, server: Promise<Given>, signal?: Abor
  */
 export async function askAnywhere(question: Question, signal?: AbortSignal): Promise<Given> {
   const { server: standing, engine } = standingNow()
-  if (standing === 'away' && engine !== 'unable') return askPage(question, signal, 'The server cannot be reached')
+  if (standing === 'away' && engine !== 'unable') return askPage(question, signal, offline.noServer)
   const server = askServer(question, signal)
   try {
     const given = await Promise.race([server, afterPatience(question, server, signal)])

@@ -53,9 +53,15 @@ export function keepForLater(): void {
   else window.addEventListener('load', soon, { once: true })
 }
 
+/** Fields for a recipe: what they hold stands on no bench yet. */
+const pasteFields = () => [...document.querySelectorAll<HTMLTextAreaElement>('form.paste textarea')]
+
+/** What they hold, by the place of the field. */
+export const looseText = (): Record<string, string> =>
+  Object.fromEntries(pasteFields().map(({ dataset, value }) => [dataset['place'] ?? '', value]))
+
 /** Whether a recipe stands in its field and on no bench yet: the one thing that a reload would lose. */
-export const hasLooseText = (): boolean =>
-  [...document.querySelectorAll<HTMLTextAreaElement>('form.paste textarea')].some(({ value }) => value.trim() !== '')
+export const hasLooseText = (): boolean => pasteFields().some(({ value }) => value.trim() !== '')
 
 /** Has the version that waits take over, and loads it. Other tabs go on with theirs. */
 export function takeNewer(newer: ServiceWorker): void {

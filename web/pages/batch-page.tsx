@@ -12,6 +12,7 @@ import { setSettings } from '#web/state/edit.ts'
 import { useBatchLink } from '#web/state/use-batch-link.ts'
 import { useBench } from '#web/state/use-bench.ts'
 import { text } from '#web/text/text.ts'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 const USUAL_G = 100
 
@@ -60,7 +61,10 @@ export function BatchPage() {
           {lacking === null && sheet.state === 'loading' && <Loading>{text.batch.loading}</Loading>}
           {lacking === null && sheet.state === 'failed' && <Failed failure={sheet} />}
           {lacking === null && sheet.state === 'ready' && (
-            <BatchSheetView reply={sheet.data} old={sheet.old} typed={typed} inputs={inputs} onInputs={set} />
+            <Spoken by="POST /api/batch">
+              <InEnglish by="POST /api/batch" />
+              <BatchSheetView reply={sheet.data} old={sheet.old} typed={typed} inputs={inputs} onInputs={set} />
+            </Spoken>
           )}
         </>
       )}

@@ -8,6 +8,7 @@ import { CalcOne } from '#web/parts/calc-one.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { calculations as T } from '#web/text/calculations.ts'
 import '#web/styles/calculations.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 function Topics({ calculations }: { calculations: readonly CalculationShort[] }) {
   return (
@@ -49,7 +50,12 @@ export function CalculationsPage() {
       <p className="lead">{T.lead}</p>
       {reply.state === 'failed' && <Failed failure={reply} />}
       {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{T.loading}</Loading>}
-      {reply.state === 'ready' && <Topics calculations={reply.data.calculations} />}
+      {reply.state === 'ready' && (
+        <Spoken by="GET /api/calculate">
+          <InEnglish by="GET /api/calculate" />
+          <Topics calculations={reply.data.calculations} />
+        </Spoken>
+      )}
     </div>
   )
 }
@@ -70,7 +76,10 @@ export function CalculationPage({ name }: { name: string }) {
       {one && (
         <>
           <CalcCaution name={name} />
-          <CalcOne calculation={one} />
+          <Spoken by="POST /api/calculate/:name">
+            <InEnglish by="POST /api/calculate/:name" />
+            <CalcOne calculation={one} />
+          </Spoken>
         </>
       )}
     </div>

@@ -48,7 +48,7 @@ function Profiles({ a, b }: { a: Oil; b: Oil }) {
   const title = T.chart(a.name, b.name)
   const words = drawn
     .slice(0, 4)
-    .map((acid) => `${acidText(acid)}: ${inWords(of(a, acid))} and ${inWords(of(b, acid))}`)
+    .map((acid) => `${acidText(acid)}: ${T.both(inWords(of(a, acid)), inWords(of(b, acid)))}`)
     .join('; ')
   return (
     <>

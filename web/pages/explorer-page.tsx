@@ -22,6 +22,7 @@ import { Choice } from '#web/parts/choice.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { explorer as T } from '#web/text/explorer.ts'
 import '#web/styles/explorer.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 interface PartProps {
   state: ExplorerState
@@ -72,14 +73,17 @@ function Around({ state, change, onMiddle, children, root: asked }: PartProps & 
         {parts.loading.length > 0 ? T.loading : T.status(nodes.length, rest)}
       </p>
       {parts.ready.size > 0 && (
-        <Neighbourhood
-          state={state}
-          root={root}
-          chosen={chosen}
-          onChoose={setPicked}
-          onAct={onAct}
-          onMiddle={onMiddle}
-        />
+        <Spoken by="GET /api/graph">
+          <InEnglish by="GET /api/graph" />
+          <Neighbourhood
+            state={state}
+            root={root}
+            chosen={chosen}
+            onChoose={setPicked}
+            onAct={onAct}
+            onMiddle={onMiddle}
+          />
+        </Spoken>
       )}
     </>
   )

@@ -13,6 +13,7 @@ import { Neighbours } from '#web/parts/neighbours.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { sourceAnchor } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
+import { InEnglish, Said, Spoken } from '#web/parts/spoken.tsx'
 
 const T = text.ingredient
 
@@ -33,7 +34,10 @@ function Sources({ sources }: Pick<IngredientReply, 'sources'>) {
       <ul>
         {sources.map(({ id, title, locator }) => (
           <li key={id} id={sourceAnchor(id)}>
-            <Link href={`/source/${encodeURIComponent(id)}`}>{id}</Link>: {title}. <small>{locator}</small>
+            <Link href={`/source/${encodeURIComponent(id)}`}>{id}</Link>:{' '}
+            <Said>
+              {title}. <small>{locator}</small>
+            </Said>
           </li>
         ))}
       </ul>
@@ -55,6 +59,7 @@ function Record({ record }: { record: IngredientReply }) {
         {T.tier[record.tier]} · <Link href="/">{T.openBench}</Link> ·{' '}
         <Link href={exploreHref(record.id)}>{text.explorer.around}</Link>
       </p>
+      <InEnglish by="GET /api/ingredients/:id" />
       <div className="facts">
         <Roles record={record} />
         <Windows record={record} />
@@ -79,7 +84,12 @@ function Record({ record }: { record: IngredientReply }) {
 /** One ingredient, whole. */
 export function IngredientPage({ id }: { id: string }) {
   const reply = useIngredient(id)
-  if (reply.state === 'ready') return <Record record={reply.data} />
+  if (reply.state === 'ready')
+    return (
+      <Spoken by="GET /api/ingredients/:id">
+        <Record record={reply.data} />
+      </Spoken>
+    )
   if (reply.state === 'failed' && reply.code === 'unknown-ingredient') {
     return (
       <div className="page">

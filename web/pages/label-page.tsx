@@ -18,6 +18,7 @@ import { useRecipeLink } from '#web/state/use-recipe-link.ts'
 import { label as T } from '#web/text/label.ts'
 import { text } from '#web/text/text.ts'
 import '#web/styles/label.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 interface ForProps {
   market: Formula['market']
@@ -129,7 +130,12 @@ export function LabelPage() {
           onChange={(analyses) => change((now) => withAnalyses(now, analyses))}
         />
       )}
-      {label.state === 'ready' && lacking === null && <LabelView reply={label.data} old={label.old} />}
+      {label.state === 'ready' && lacking === null && (
+        <Spoken by="POST /api/label">
+          <InEnglish by="POST /api/label" />
+          <LabelView reply={label.data} old={label.old} />
+        </Spoken>
+      )}
     </div>
   )
 }

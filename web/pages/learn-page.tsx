@@ -14,6 +14,7 @@ import { dueOf } from '#web/state/review.ts'
 import { learn as T } from '#web/text/learn.ts'
 import { teach } from '#web/text/teach.ts'
 import '#web/styles/learn.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 const SEEDS = 2 ** 32 - 1
 const drawSeed = (): number => Math.floor(Math.random() * SEEDS)
@@ -54,7 +55,10 @@ export function LearnPage() {
       <p className="lead">{T.lead}</p>
       {roles.length > 0 && <p>{T.about(roles.map(plainLabel).join(', '))}</p>}
       {round ? (
-        <LearnSet items={round} change={store.change} after={T.finish} onEnd={() => setRound(null)} />
+        <Spoken by="POST /api/learn/items">
+          <InEnglish by="POST /api/learn/items" />
+          <LearnSet items={round} change={store.change} after={T.finish} onEnd={() => setRound(null)} />
+        </Spoken>
       ) : (
         <>
           <Choice legend={T.kind} name="kind" value={kind} choices={T.kinds} onChange={setKind} />
@@ -62,13 +66,16 @@ export function LearnPage() {
           {reply.state === 'loading' && <Loading>{T.loading}</Loading>}
           {reply.state === 'ready' && reply.data.items.length === 0 && <p>{T.none}</p>}
           {reply.state === 'ready' && reply.data.items.length > 0 && (
-            <LearnSet
-              key={`${kind} ${roles.join()} ${seed}`}
-              items={reply.data.items}
-              change={store.change}
-              after={T.more}
-              onEnd={() => setSeed(drawSeed())}
-            />
+            <Spoken by="POST /api/learn/items">
+              <InEnglish by="POST /api/learn/items" />
+              <LearnSet
+                key={`${kind} ${roles.join()} ${seed}`}
+                items={reply.data.items}
+                change={store.change}
+                after={T.more}
+                onEnd={() => setSeed(drawSeed())}
+              />
+            </Spoken>
           )}
         </>
       )}

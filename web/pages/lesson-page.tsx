@@ -9,6 +9,8 @@ import { Failed, Loading } from '#web/parts/states.tsx'
 import { text } from '#web/text/text.ts'
 import { lessons as T } from '#web/text/lessons.ts'
 import '#web/lessons/lessons.css'
+import { InEnglish, Said, Spoken, useSaid } from '#web/parts/spoken.tsx'
+import { dayText } from '#web/format/day.ts'
 
 const accesses: Readonly<Record<string, string>> = text.ingredient.accesses
 
@@ -36,7 +38,7 @@ function RestsOn({ lesson }: { lesson: LessonReply }) {
       <ul>
         {states.map(({ says, checkedBy }) => (
           <li key={says}>
-            {says} <small>({T.checkedBy[checkedBy]})</small>
+            <Said>{says}</Said> <small>({T.checkedBy[checkedBy]})</small>
           </li>
         ))}
       </ul>
@@ -50,7 +52,7 @@ function RestsOn({ lesson }: { lesson: LessonReply }) {
           ))}
         </ul>
       )}
-      <p className="remark">{T.seen(accesses[seen.access] ?? seen.access, seen.date)}</p>
+      <p className="remark">{T.seen(accesses[seen.access] ?? seen.access, dayText(seen.date))}</p>
       <p className="remark">{T.notSafe}</p>
     </section>
   )
@@ -84,7 +86,9 @@ function WaysOn({ lesson }: { lesson: LessonReply }) {
           <ul className="lesson-links">
             {next.map(({ id, title }) => (
               <li key={id}>
-                <Link href={`/lesson/${id}`}>{title}</Link>
+                <Link href={`/lesson/${id}`}>
+                  <Said>{title}</Said>
+                </Link>
               </li>
             ))}
           </ul>
@@ -96,15 +100,18 @@ function WaysOn({ lesson }: { lesson: LessonReply }) {
 
 function Whole({ lesson }: { lesson: LessonReply }) {
   useTitle(lesson.title)
+  const said = useSaid()
   const { title, question, parts, cautions, live, recipe } = lesson
   return (
     <>
-      <h1>{title}</h1>
+      <h1>
+        <Said>{title}</Said>
+      </h1>
       <p className="lead">
-        <strong>{T.question}:</strong> {question}
+        <strong>{T.question}:</strong> <Said>{question}</Said>
       </p>
       <div className="card">
-        <div className="lesson-text">
+        <div className="lesson-text" {...said}>
           {parts.map(({ heading, text: words }) => (
             <div key={words}>
               {heading !== undefined && <h2>{heading}</h2>}
@@ -118,7 +125,9 @@ function Whole({ lesson }: { lesson: LessonReply }) {
           <h2 id="lesson-cautions">{T.cautions}</h2>
           <ul>
             {cautions.map((one) => (
-              <li key={one}>{one}</li>
+              <li key={one} {...said}>
+                {one}
+              </li>
             ))}
           </ul>
         </section>
@@ -138,7 +147,12 @@ export function LessonPage({ id }: { id: string }) {
       <p>
         <Link href="/learn">{T.back}</Link>
       </p>
-      {reply.state === 'ready' && <Whole lesson={reply.data} />}
+      {reply.state === 'ready' && (
+        <Spoken by="GET /api/learn/lessons/:id">
+          <InEnglish by="GET /api/learn/lessons/:id" />
+          <Whole lesson={reply.data} />
+        </Spoken>
+      )}
       {reply.state === 'failed' && reply.code === 'unknown-lesson' && <h1>{T.unknown}</h1>}
       {reply.state === 'failed' && <Failed failure={reply} />}
       {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{T.loadingOne}</Loading>}

@@ -10,6 +10,7 @@ import { RecordList } from '#web/parts/record-list.tsx'
 import { RoleSought } from '#web/parts/role-sought.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { text } from '#web/text/text.ts'
+import { InEnglish, Said, Spoken } from '#web/parts/spoken.tsx'
 
 const T = text.roles
 
@@ -25,7 +26,9 @@ function Links({ title, ids, labelOf }: { title: string; ids: readonly string[];
         {ids.map((id, at) => (
           <span key={id}>
             {at > 0 && ', '}
-            <Link href={`/role/${id}`}>{labelOf(id)}</Link>
+            <Link href={`/role/${id}`}>
+              <Said>{labelOf(id)}</Said>
+            </Link>
           </span>
         ))}
       </dd>
@@ -58,8 +61,12 @@ function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
   useTitle(role.label)
   return (
     <>
-      <h1>{role.label}</h1>
-      <p className="lead">{role.says}</p>
+      <h1>
+        <Said>{role.label}</Said>
+      </h1>
+      <p className="lead">
+        <Said>{role.says}</Said>
+      </p>
       <LessonOfRole role={role.id} />
       <p>
         <Link href={exploreHref(`role:${role.id}`)}>{text.explorer.around}</Link>
@@ -71,7 +78,9 @@ function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
           <Links title={T.confused} ids={role.confusedWith} labelOf={labelOf} />
           <div>
             <dt>{T.phase}</dt>
-            <dd>{role.phase}</dd>
+            <dd>
+              <Said>{role.phase}</Said>
+            </dd>
           </div>
         </dl>
       </section>
@@ -89,7 +98,12 @@ export function RolePage({ id }: { id: string }) {
     (roles.state === 'ready' ? roles.data.roles.find((one) => one.id === role)?.label : undefined) ?? plainLabel(role)
   return (
     <div className="page">
-      {reply.state === 'ready' && <Role role={reply.data} labelOf={labelOf} />}
+      {reply.state === 'ready' && (
+        <Spoken by="GET /api/roles/:id">
+          <InEnglish by="GET /api/roles/:id" />
+          <Role role={reply.data} labelOf={labelOf} />
+        </Spoken>
+      )}
       {reply.state === 'failed' && reply.code === 'unknown-role' && <h1>{T.unknown}</h1>}
       {reply.state === 'failed' && <Failed failure={reply} />}
       {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{T.loadingOne}</Loading>}

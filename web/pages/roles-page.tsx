@@ -4,6 +4,7 @@ import { useRoles } from '#web/client/use-roles.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { text } from '#web/text/text.ts'
+import { InEnglish, Said, Spoken } from '#web/parts/spoken.tsx'
 
 const T = text.roles
 
@@ -11,8 +12,13 @@ function Branch({ role, all }: { role: RoleShort; all: readonly RoleShort[] }) {
   const below = all.filter(({ broader }) => broader === role.id)
   return (
     <li>
-      <Link href={`/role/${role.id}`}>{role.label}</Link> <small>{T.players(role.players)}</small>
-      <p>{role.says}</p>
+      <Link href={`/role/${role.id}`}>
+        <Said>{role.label}</Said>
+      </Link>{' '}
+      <small>{T.players(role.players)}</small>
+      <p>
+        <Said>{role.says}</Said>
+      </p>
       {below.length > 0 && (
         <ul>
           {below.map((one) => (
@@ -35,13 +41,16 @@ export function RolesPage() {
       {reply.state === 'failed' && <Failed failure={reply} />}
       {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{T.loading}</Loading>}
       {reply.state === 'ready' && (
-        <ul className="tree">
-          {reply.data.roles
-            .filter(({ broader }) => broader === undefined)
-            .map((role) => (
-              <Branch key={role.id} role={role} all={reply.data.roles} />
-            ))}
-        </ul>
+        <Spoken by="GET /api/roles">
+          <InEnglish by="GET /api/roles" />
+          <ul className="tree">
+            {reply.data.roles
+              .filter(({ broader }) => broader === undefined)
+              .map((role) => (
+                <Branch key={role.id} role={role} all={reply.data.roles} />
+              ))}
+          </ul>
+        </Spoken>
       )}
     </div>
   )

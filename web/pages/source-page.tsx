@@ -5,6 +5,7 @@ import { useTitle } from '#web/client/use-title.ts'
 import { SourceUses } from '#web/parts/source-uses.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { sources as T } from '#web/text/sources.ts'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 /** What it is: kind, year, place, grade, terms, note. What is not stated is said to be so. */
 function About({ source }: { source: SourceReply }) {
@@ -96,7 +97,12 @@ export function SourcePage({ id }: { id: string }) {
   }
   return (
     <div className="page">
-      {reply.state === 'ready' && <Source source={reply.data} isFirst={after === ''} onPage={toPage} />}
+      {reply.state === 'ready' && (
+        <Spoken by="GET /api/sources/:id">
+          <InEnglish by="GET /api/sources/:id" />
+          <Source source={reply.data} isFirst={after === ''} onPage={toPage} />
+        </Spoken>
+      )}
       {reply.state === 'failed' && reply.code === 'unknown-source' && (
         <>
           <h1>{T.unknown}</h1>

@@ -15,6 +15,7 @@ import { useRecipeLink } from '#web/state/use-recipe-link.ts'
 import { sheet as T } from '#web/text/sheet.ts'
 import { text } from '#web/text/text.ts'
 import '#web/styles/swap-sheet.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 /** Ids whose names the sheet shows. */
 const idsIn = ({ rows }: Sheet): string[] =>
@@ -85,7 +86,12 @@ export function SwapSheetPage() {
           {T.lacking} {text.check.lacking[lacking]}
         </p>
       )}
-      {formula && <SheetView sheet={sheet} formula={formula} />}
+      {formula && (
+        <Spoken by="POST /api/swap-sheet">
+          <InEnglish by="POST /api/swap-sheet" />
+          <SheetView sheet={sheet} formula={formula} />
+        </Spoken>
+      )}
       {formula && (
         <div className="sheet-foot">
           <p className="remark">{T.legend}</p>

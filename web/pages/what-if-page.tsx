@@ -14,6 +14,7 @@ import { ChangeForm } from '#web/what-if/change-form.tsx'
 import { Guess } from '#web/what-if/guess.tsx'
 import { Outcome } from '#web/what-if/outcome.tsx'
 import '#web/styles/learn.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 /** Change, guess, look; then from the start. */
 function Trial({ formula }: { formula: Formula }) {
@@ -76,7 +77,12 @@ export function WhatIfPage() {
           {T.lacking} {text.check.lacking[lacking]}
         </p>
       )}
-      {formula && <Trial formula={formula} />}
+      {formula && (
+        <Spoken by="POST /api/learn/what-if">
+          <InEnglish by="POST /api/learn/what-if" />
+          <Trial formula={formula} />
+        </Spoken>
+      )}
     </div>
   )
 }

@@ -19,6 +19,7 @@ import { text } from '#web/text/text.ts'
 import { working as T } from '#web/text/working.ts'
 import '#web/styles/calculations.css'
 import '#web/styles/charts.css'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 interface Props {
   formula: Formula
@@ -43,7 +44,12 @@ function Panels({ formula, check, batch_g }: Props) {
         <h2 id="preservation-title">{T.preservation.title}</h2>
         {preservation.state === 'failed' && <Failed failure={preservation} />}
         {preservation.state === 'loading' && <Loading>{T.preservation.loading}</Loading>}
-        {preservation.state === 'ready' && <CalcPreservation reply={preservation.data} labelOf={labelOf} />}
+        {preservation.state === 'ready' && (
+          <Spoken by="POST /api/preservation">
+            <InEnglish by="POST /api/preservation" />
+            <CalcPreservation reply={preservation.data} labelOf={labelOf} />
+          </Spoken>
+        )}
       </section>
       {agents.length > 0 && check && <CalcCurves formula={formula} oils={oils} labelOf={labelOf} />}
       <section className="card" id="window" aria-labelledby="window-title">

@@ -3,6 +3,7 @@ import { LONGEST, SCALE_STEPS } from '#web/state/batch-inputs.ts'
 import type { BatchInputs } from '#web/state/batch-inputs.ts'
 import { text } from '#web/text/text.ts'
 import { NumberField } from './number-field.tsx'
+import { upTo } from '#web/format/number.ts'
 
 interface Props {
   batch_g: number | null
@@ -57,7 +58,7 @@ export function BatchInputsForm({ batch_g, inputs, onSize, onInputs }: Props) {
           >
             {SCALE_STEPS.map((step_g) => (
               <option key={step_g} value={step_g}>
-                {step_g}
+                {upTo(step_g, 3)}
               </option>
             ))}
           </select>

@@ -1,5 +1,7 @@
 import type { BatchReply } from '#web/client/use-batch.ts'
 import { text } from '#web/text/text.ts'
+import { dayText } from '#web/format/day.ts'
+import { Said } from './spoken.tsx'
 
 /** Days on which the product is looked at, with room to write. */
 /** Blanks that only a product with a pH has. */
@@ -12,7 +14,9 @@ export function BatchLooks({ looks, hasPh }: { looks: BatchReply['looks']; hasPh
   return (
     <section className="card batch-looks" aria-labelledby="batch-looks-title">
       <h2 id="batch-looks-title">{words.title}</h2>
-      <p className="remark">{looks[0]?.look}</p>
+      <p className="remark">
+        <Said>{looks[0]?.look}</Said>
+      </p>
       <table className="looks">
         <caption className="hidden">{words.caption}</caption>
         <thead>
@@ -31,7 +35,7 @@ export function BatchLooks({ looks, hasPh }: { looks: BatchReply['looks']; hasPh
                 <span className="day-word print-only">{words.day} </span>
                 {day}
               </th>
-              <td>{date ?? '…………'}</td>
+              <td>{date ? dayText(date) : '…………'}</td>
               <td className="seen" />
             </tr>
           ))}

@@ -1,6 +1,7 @@
 import type { BatchRemark } from '#web/client/use-batch.ts'
 import { text } from '#web/text/text.ts'
 import { SeverityMark } from './severity-mark.tsx'
+import { Said } from './spoken.tsx'
 
 const RANK = { warn: 0, unknown: 1, note: 2 } as const
 
@@ -16,8 +17,12 @@ export function BatchRemarks({ remarks }: { remarks: readonly BatchRemark[] }) {
         <ul className="remarks">
           {sorted.map(({ kind, severity, message, remedy, lines }) => (
             <li key={`${kind} ${lines.join()} ${message}`} data-severity={severity}>
-              <SeverityMark severity={severity} /> {message}
-              {remedy !== undefined && <span className="remedy">{remedy}.</span>}
+              <SeverityMark severity={severity} /> <Said>{message}</Said>
+              {remedy !== undefined && (
+                <span className="remedy">
+                  <Said>{remedy}</Said>.
+                </span>
+              )}
             </li>
           ))}
         </ul>

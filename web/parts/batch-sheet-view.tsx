@@ -9,6 +9,7 @@ import { BatchRemarks } from './batch-remarks.tsx'
 import { BatchSteps } from './batch-steps.tsx'
 import { BatchWeigh } from './batch-weigh.tsx'
 import { Findings } from './findings.tsx'
+import { dayText } from '#web/format/day.ts'
 
 interface Props {
   reply: BatchReply
@@ -31,7 +32,7 @@ function HeadLine({ reply }: { reply: BatchReply }) {
     words.size(batch_g),
     weighed_g === batch_g ? '' : words.weighed(weighed_g),
     words.scale(step_g),
-    date === null ? '' : words.date(date),
+    date === null ? '' : words.date(dayText(date)),
     batchCode === null ? '' : words.code(batchCode),
   ]
   return <p className="sheet-line">{parts.filter((part) => part !== '').join(' · ')}</p>

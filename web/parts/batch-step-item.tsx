@@ -4,6 +4,7 @@ import { claimHref } from '#web/format/claim.ts'
 import { onScale } from '#web/format/mass.ts'
 import { sourceWords } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
+import { Said, useSaid } from './spoken.tsx'
 
 interface Props {
   step: BatchStep
@@ -54,11 +55,17 @@ function Why({ step }: { step: BatchStep }) {
   return (
     <details className="why">
       <summary>{text.batch.steps.why}</summary>
-      <p>{step.why}.</p>
+      <p>
+        <Said>{step.why}.</Said>
+      </p>
       <ul>
         {all.map(({ fact, claim }, at) => {
           const href = claim === undefined ? null : claimHref(claim)
-          return <li key={`${fact}${at}`}>{href ? <Link href={href}>{fact}</Link> : fact}</li>
+          return (
+            <li key={`${fact}${at}`}>
+              <Said>{href ? <Link href={href}>{fact}</Link> : fact}</Said>
+            </li>
+          )
         })}
       </ul>
       <p className="remark">{step.sources.map(sourceWords).join(', ')}</p>
@@ -83,20 +90,23 @@ function Adds({ step, lines, step_g, nameOf }: Pick<Props, 'step' | 'lines' | 's
 /** One step: what to do, how hot, how long, what goes in, what can hurt; why, when opened. */
 export function BatchStepItem({ step, lines, step_g, waitsFor, nameOf, isTicked, onTick }: Props) {
   const words = text.batch.steps
+  const said = useSaid()
   return (
     <li className="step" data-ticked={isTicked || undefined}>
       <h3>
         <input type="checkbox" checked={isTicked} aria-label={words.doneOf(step.title)} onChange={onTick} />
-        <span>{step.title}</span>
+        <span {...said}>{step.title}</span>
       </h3>
       <Figures step={step} waitsFor={waitsFor} />
       <Adds step={step} lines={lines} step_g={step_g} nameOf={nameOf} />
-      <p>{step.text}</p>
+      <p {...said}>{step.text}</p>
       {step.holds_g !== undefined && <p>{words.holds(onScale(step.holds_g, step_g))}</p>}
       {step.cautions.length > 0 && (
         <ul className="hazards" aria-label={words.caution}>
           {step.cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
+            <li key={caution} {...said}>
+              {caution}
+            </li>
           ))}
         </ul>
       )}

@@ -10,6 +10,7 @@ import { adjustBody, CalcAdjustForm } from './calc-adjust-form.tsx'
 import type { AdjustInputs } from './calc-adjust-form.tsx'
 import { CalcTitration } from './calc-titration.tsx'
 import { Failed, Loading } from './states.tsx'
+import { InEnglish, Said, Spoken } from './spoken.tsx'
 
 const T = working.adjust
 const USUAL = { target_ph: 5, batch_g: 100, temp_c: 25 }
@@ -20,7 +21,9 @@ const List = ({ title, items }: { title: string; items: readonly string[] }) =>
       <h4>{title}</h4>
       <ul>
         {items.map((one) => (
-          <li key={one}>{one}</li>
+          <li key={one}>
+            <Said>{one}</Said>
+          </li>
         ))}
       </ul>
     </>
@@ -51,14 +54,16 @@ function Way({ way }: { way: PhWay }) {
           </div>
         )}
       </dl>
-      <p>{way.uncertainty}</p>
+      <p>
+        <Said>{way.uncertainty}</Said>
+      </p>
       {steps.length > 0 && (
         <>
           <h4>{T.steps}</h4>
           <ol>
             {steps.map(({ add_g, of, then }, at) => (
               <li key={at}>
-                <strong>{T.step(figureText(add_g, 3), of)}</strong> {then}.
+                <strong>{T.step(figureText(add_g, 3), of)}</strong> <Said>{then}</Said>.
               </li>
             ))}
           </ol>
@@ -82,7 +87,9 @@ function Reply({ reply }: { reply: PhAdjustReply }) {
           <h3 id="adjust-caution">{T.cautions}</h3>
           <ul>
             {cautions.map((one) => (
-              <li key={one}>{one}</li>
+              <li key={one}>
+                <Said>{one}</Said>
+              </li>
             ))}
           </ul>
         </section>
@@ -100,7 +107,9 @@ function Reply({ reply }: { reply: PhAdjustReply }) {
       {dilutionTest && (
         <>
           <h4>{T.dilution}</h4>
-          <p>{dilutionTest.text}</p>
+          <p>
+            <Said>{dilutionTest.text}</Said>
+          </p>
         </>
       )}
       <List title={T.warnings} items={warnings} />
@@ -134,7 +143,10 @@ export function CalcAdjust({ formula, batch_g }: { formula: Formula; batch_g: nu
       {body !== null && reply && (
         <>
           {answer.state === 'ready' && answer.old && <p className="remark">{T.old}</p>}
-          <Reply reply={reply} />
+          <Spoken by="POST /api/ph/adjust">
+            <InEnglish by="POST /api/ph/adjust" />
+            <Reply reply={reply} />
+          </Spoken>
           {answer.state === 'ready' && !answer.old && <CalcTitration body={body} reply={reply} />}
         </>
       )}

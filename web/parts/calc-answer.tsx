@@ -4,6 +4,7 @@ import { isNoSource, sourceWords } from '#web/format/source.ts'
 import { sourceHref } from '#web/format/source-link.ts'
 import { unitOfName } from '#web/format/unit.ts'
 import { calculations as T } from '#web/text/calculations.ts'
+import { Said } from './spoken.tsx'
 
 interface Props {
   name: string
@@ -36,8 +37,12 @@ function Steps({ steps }: { steps: WorkedReply['steps'] }) {
     <ol className="calc-steps">
       {steps.map(({ text, expression, value, unit }, at) => (
         <li key={at}>
-          <span className="calc-step-text">{text}</span>
-          <span className="calc-expression">{expression}</span>
+          <span className="calc-step-text">
+            <Said>{text}</Said>
+          </span>
+          <span className="calc-expression">
+            <Said>{expression}</Said>
+          </span>
           <span className="calc-gives">
             <small>{T.gives}</small> <strong>{figureText(value)}</strong>
             {unit !== '' && unit !== '-' && ` ${unit}`}
@@ -68,7 +73,9 @@ export function CalcAnswer({ name, reply, old }: Props) {
       <h3>{T.steps}</h3>
       <Steps steps={reply.steps} />
       <h3>{T.range}</h3>
-      <p>{reply.range}</p>
+      <p>
+        <Said>{reply.range}</Said>
+      </p>
       <h3>{T.sources}</h3>
       <ul className="calc-sources">
         {reply.cited.map((source) => (

@@ -5,6 +5,7 @@ import type { Agent, PreservationReply } from '#web/client/use-preservation.ts'
 import { upTo } from '#web/format/number.ts'
 import { working } from '#web/text/working.ts'
 import { Findings } from './findings.tsx'
+import { Said } from './spoken.tsx'
 
 const T = working.preservation
 
@@ -101,7 +102,9 @@ export function CalcPreservation({ reply, labelOf }: Props) {
       ) : (
         <ul>
           {hurdles.map(({ kind, text }) => (
-            <li key={`${kind}${text}`}>{text}</li>
+            <li key={`${kind}${text}`}>
+              <Said>{text}</Said>
+            </li>
           ))}
         </ul>
       )}

@@ -2,6 +2,8 @@ import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { isNoSource } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
+import { dayText } from '#web/format/day.ts'
+import { Said } from './spoken.tsx'
 
 type Claim = IngredientReply['claims'][number]
 /** What a statement says of its origin, whatever it states. */
@@ -9,6 +11,9 @@ type Told = Pick<Claim, 'kind' | 'source' | 'locator' | 'access' | 'date' | 'evi
   Partial<Pick<Claim, 'conditions' | 'note'>>
 
 const T = text.ingredient
+
+/** Nothing stays nothing, so that its row can be left out. */
+const said = (words: string) => (words === '' ? '' : <Said key={words}>{words}</Said>)
 
 interface Props {
   claim: Told
@@ -22,13 +27,13 @@ export function ClaimDetail({ claim, titles }: Props) {
   const named = source.split(/\s*;\s*/).flatMap((id) => titles.get(id) ?? [])
   const rows = [
     [T.source, <SourceLinks key="source" ids={source} />],
-    [T.sourceTitle, named.join('; ')],
-    [T.locator, isNoSource(source) ? '' : locator],
-    [T.access, `${T.accesses[access]}, ${date}`],
+    [T.sourceTitle, said(named.join('; '))],
+    [T.locator, isNoSource(source) ? '' : said(locator)],
+    [T.access, `${T.accesses[access]}, ${dayText(date)}`],
     [T.kind, T.kinds[kind]],
-    [T.evidence, `${evidence.label} (${evidence.code})`],
-    [T.conditions, conditions ?? ''],
-    [T.note, note ?? ''],
+    [T.evidence, said(`${evidence.label} (${evidence.code})`)],
+    [T.conditions, said(conditions ?? '')],
+    [T.note, said(note ?? '')],
   ] as const
   return (
     <dl className="claim-detail">

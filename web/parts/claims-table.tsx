@@ -4,6 +4,8 @@ import { isNoSource } from '#web/format/source.ts'
 import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
+import { dayText } from '#web/format/day.ts'
+import { Said } from './spoken.tsx'
 
 type Claim = IngredientReply['claims'][number]
 
@@ -24,17 +26,19 @@ function Row({ claim, isContested }: { claim: Claim; isContested: boolean }) {
         {isContested && claim.used && <small> ({T.used})</small>}
       </th>
       <td>
-        {claimText(claim)}
-        {claim.conditions !== undefined && <small> {claim.conditions}</small>}
-        {claim.note !== undefined && <small> {claim.note}</small>}
+        <Said>
+          {claimText(claim)}
+          {claim.conditions !== undefined && <small> {claim.conditions}</small>}
+          {claim.note !== undefined && <small> {claim.note}</small>}
+        </Said>
       </td>
       <td>{T.kinds[claim.kind]}</td>
       <td>
         <SourceLinks ids={claim.source} />
       </td>
-      <td>{isNoSource(claim.source) ? '' : claim.locator}</td>
+      <td>{isNoSource(claim.source) ? '' : <Said>{claim.locator}</Said>}</td>
       <td>{T.accesses[claim.access]}</td>
-      <td>{claim.date}</td>
+      <td>{dayText(claim.date)}</td>
       <td>{claim.evidence.code}</td>
     </tr>
   )

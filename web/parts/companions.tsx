@@ -1,5 +1,6 @@
 import type { Swap } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/text.ts'
+import { Said } from './spoken.tsx'
 
 interface Props {
   companions: Swap['companions']
@@ -16,7 +17,7 @@ export function Companions({ companions, labelOf, onUse }: Props) {
       <ul>
         {companions.map(({ ingredient, text: words, formula }) => (
           <li key={ingredient}>
-            {words}{' '}
+            <Said>{words}</Said>{' '}
             {onUse && (
               <button
                 type="button"

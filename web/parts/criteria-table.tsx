@@ -1,6 +1,7 @@
 import type { Swap } from '#web/client/use-swaps.ts'
 import { upTo } from '#web/format/number.ts'
 import { text } from '#web/text/text.ts'
+import { Said } from './spoken.tsx'
 
 type Row = Swap['criteria'][number]
 
@@ -67,11 +68,17 @@ export function CriteriaTable({ rows, missing, standIn, weights, onWeight }: Pro
           {rows.map((row) => (
             <tr key={row.criterion}>
               <th scope="row">
-                {row.label}
-                <small className="reason">{row.why}</small>
+                <Said>{row.label}</Said>
+                <small className="reason">
+                  <Said>{row.why}</Said>
+                </small>
               </th>
-              <td>{row.missing}</td>
-              <td>{row.standIn}</td>
+              <td>
+                <Said>{row.missing}</Said>
+              </td>
+              <td>
+                <Said>{row.standIn}</Said>
+              </td>
               <td className="near">
                 <Nearness nearness={row.nearness} />
               </td>

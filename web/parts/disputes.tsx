@@ -3,6 +3,7 @@ import { claimText } from '#web/format/claim.ts'
 import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/text.ts'
 import { Sourced, titlesOf } from './sourced.tsx'
+import { Said } from './spoken.tsx'
 
 const T = text.ingredient
 
@@ -25,7 +26,7 @@ function Dispute({ decision, record }: { decision: Decision; record: IngredientR
         ))}
       </ul>
       <p>
-        <b>{T.decided}:</b> {decision.why}
+        <b>{T.decided}:</b> <Said>{decision.why}</Said>
       </p>
     </div>
   )

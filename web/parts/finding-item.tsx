@@ -4,13 +4,18 @@ import { claimHref } from '#web/format/claim.ts'
 import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 import { SeverityMark } from './severity-mark.tsx'
+import { Said, useSaid } from './spoken.tsx'
 
 function Reasons({ finding }: { finding: Finding }) {
   return (
     <ul>
       {finding.because.map(({ fact, claim }, at) => {
         const href = claim === undefined ? null : claimHref(claim, finding.about[0])
-        return <li key={`${fact}${at}`}>{href ? <Link href={href}>{fact}</Link> : fact}</li>
+        return (
+          <li key={`${fact}${at}`}>
+            <Said>{href ? <Link href={href}>{fact}</Link> : fact}</Said>
+          </li>
+        )
       })}
     </ul>
   )
@@ -18,17 +23,21 @@ function Reasons({ finding }: { finding: Finding }) {
 
 /** One finding: what is wrong at a glance; remedy, reasons and sources when opened. */
 export function FindingItem({ finding }: { finding: Finding }) {
+  const said = useSaid()
   const { severity, message, remedy, because, sources, rule } = finding
   return (
     <details className="finding" data-severity={severity}>
       <summary>
-        <SeverityMark severity={severity} /> <span className="message">{message}</span>
+        <SeverityMark severity={severity} />{' '}
+        <span className="message" {...said}>
+          {message}
+        </span>
       </summary>
       <dl>
         {remedy !== undefined && (
           <>
             <dt>{text.finding.remedy}</dt>
-            <dd>{remedy}</dd>
+            <dd {...said}>{remedy}</dd>
           </>
         )}
         {because.length > 0 && (

@@ -3,6 +3,7 @@ import { Link, useRoute } from 'wouter'
 import { KeptLine, OfflineNotice } from '#web/offline/notice.tsx'
 import { text } from '#web/text/text.ts'
 import { Announcer } from './announcer.tsx'
+import { LanguageSwitch } from './language-switch.tsx'
 
 function Tab({ href, path, children }: { href: string; path: string; children: ReactNode }) {
   const [isHere] = useRoute(path)
@@ -46,6 +47,7 @@ export function Frame({ children }: { children: ReactNode }) {
             {text.app.learn}
           </Tab>
         </nav>
+        <LanguageSwitch />
       </header>
       <OfflineNotice />
       <main id="content" tabIndex={-1}>

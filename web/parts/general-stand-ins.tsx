@@ -4,6 +4,7 @@ import { useStandIns } from '#web/client/use-stand-ins.ts'
 import { text } from '#web/text/text.ts'
 import { Failed, Loading } from './states.tsx'
 import { SwapsReplyView } from './swaps-reply.tsx'
+import { Spoken } from './spoken.tsx'
 
 /** What can stand in for an ingredient in general. */
 export function GeneralStandIns({ record }: { record: IngredientReply }) {
@@ -41,7 +42,9 @@ export function GeneralStandIns({ record }: { record: IngredientReply }) {
       {reply.state === 'failed' && <Failed failure={reply} />}
       {(reply.state === 'loading' || reply.state === 'idle') && <Loading>{text.swaps.loading}</Loading>}
       {reply.state === 'ready' && (
-        <SwapsReplyView reply={reply.data} before={null} known={new Map([[record.id, record.inci]])} />
+        <Spoken by="GET /api/ingredients/:id/stand-ins">
+          <SwapsReplyView reply={reply.data} before={null} known={new Map([[record.id, record.inci]])} />
+        </Spoken>
       )}
     </section>
   )

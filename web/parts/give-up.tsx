@@ -1,5 +1,6 @@
 import type { SwapsReply } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/text.ts'
+import { Said } from './spoken.tsx'
 
 interface Props {
   ways: NonNullable<SwapsReply['giveUp']>
@@ -14,7 +15,7 @@ export function GiveUp({ ways, labelOf }: Props) {
       <ul>
         {ways.map(({ wishes, text: words, allows }) => (
           <li key={wishes.join()}>
-            {words}: {allows.map(labelOf).join(', ')}
+            <Said>{words}</Said>: {allows.map(labelOf).join(', ')}
           </li>
         ))}
       </ul>

@@ -4,6 +4,7 @@ import { readable } from '#web/client/use-labels.ts'
 import { rangeText, shareText } from '#web/format/number.ts'
 import { text } from '#web/text/text.ts'
 import { Sourced, titlesOf } from './sourced.tsx'
+import { Said } from './spoken.tsx'
 
 const T = text.ingredient
 
@@ -52,8 +53,15 @@ export function Roles({ record }: { record: IngredientReply }) {
       <ul>
         {record.roles.map((claim, at) => (
           <li key={`${claim.role}${at}`}>
-            <Link href={`/role/${claim.role}`}>{claim.label}</Link>
-            {claim.when !== undefined && <> – {claim.when}</>}{' '}
+            <Link href={`/role/${claim.role}`}>
+              <Said>{claim.label}</Said>
+            </Link>
+            {claim.when !== undefined && (
+              <>
+                {' '}
+                – <Said>{claim.when}</Said>
+              </>
+            )}{' '}
             <Sourced claim={claim} titles={titlesOf(record)}>
               {levelWords(claim)} <small>({T.accesses[claim.access]})</small>
             </Sourced>
@@ -67,7 +75,7 @@ export function Roles({ record }: { record: IngredientReply }) {
             {record.classes.map(({ id, says }) => (
               <li key={id}>
                 <Link href={`/ingredients?class=${id}`} title={says}>
-                  {id.replaceAll('-', ' ')}
+                  <Said>{id.replaceAll('-', ' ')}</Said>
                 </Link>
               </li>
             ))}
@@ -126,7 +134,9 @@ export function LimitsAndCautions({ record }: { record: IngredientReply }) {
           <h2>{T.cautions}</h2>
           <ul className="cautions">
             {record.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution}>
+                <Said>{caution}</Said>
+              </li>
             ))}
           </ul>
         </>
@@ -136,11 +146,13 @@ export function LimitsAndCautions({ record }: { record: IngredientReply }) {
       {record.limits.map(({ id, market, title, text: rows }) => (
         <div key={id}>
           <h3>
-            {T.markets[market]}: {title}
+            {T.markets[market]}: <Said>{title}</Said>
           </h3>
           <ul>
             {rows.map((row) => (
-              <li key={row}>{row}</li>
+              <li key={row}>
+                <Said>{row}</Said>
+              </li>
             ))}
           </ul>
         </div>

@@ -2,6 +2,7 @@ import type { LabelAllergen } from '#web/client/use-label.ts'
 import { facts } from '#web/text/facts.ts'
 import { label as T } from '#web/text/label.ts'
 import { LabelFrom } from './label-from.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   allergens: readonly LabelAllergen[]
@@ -17,7 +18,9 @@ function Row({ allergen, labelOf }: { allergen: LabelAllergen; labelOf: Props['l
         {T.share(percent)}
       </td>
       <td data-head={T.allergens.declare}>{declare ? <strong>{T.allergens.yes}</strong> : T.allergens.no}</td>
-      <td data-head={T.allergens.why}>{why}</td>
+      <td data-head={T.allergens.why}>
+        <Said>{why}</Said>
+      </td>
       <td data-head={T.allergens.from}>
         <LabelFrom ids={from} labelOf={labelOf} />
         {analysed.length > 0 && <small> ({facts.analyses.used})</small>}

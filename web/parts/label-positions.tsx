@@ -1,6 +1,7 @@
 import type { LabelPosition } from '#web/client/use-label.ts'
 import { label as T } from '#web/text/label.ts'
 import { LabelFrom } from './label-from.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   positions: readonly LabelPosition[]
@@ -31,7 +32,9 @@ export function LabelPositions({ positions, labelOf }: Props) {
               <td className="share" data-head={T.positions.share}>
                 {T.share(percent)}
               </td>
-              <td data-head={T.positions.why}>{why}</td>
+              <td data-head={T.positions.why}>
+                <Said>{why}</Said>
+              </td>
               <td data-head={T.positions.from}>
                 <LabelFrom ids={from} labelOf={labelOf} />
               </td>

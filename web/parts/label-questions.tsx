@@ -1,12 +1,15 @@
 import type { LabelQuestion } from '#web/client/use-label.ts'
 import { label as T } from '#web/text/label.ts'
+import { Said } from './spoken.tsx'
 
 function Questions({ questions }: { questions: readonly LabelQuestion[] }) {
   return (
     <ul className="label-questions">
       {questions.map(({ text, why, about }) => (
         <li key={`${text}${about.join()}`}>
-          {text} <small>{why}</small>
+          <Said>
+            {text} <small>{why}</small>
+          </Said>
         </li>
       ))}
     </ul>

@@ -6,6 +6,7 @@ import { LabelAllergens } from './label-allergens.tsx'
 import { LabelList } from './label-list.tsx'
 import { LabelPositions } from './label-positions.tsx'
 import { LabelQuestions } from './label-questions.tsx'
+import { Said } from './spoken.tsx'
 
 /** Words that the law prescribes. */
 function Warnings({ warnings }: { warnings: readonly string[] }) {
@@ -17,7 +18,9 @@ function Warnings({ warnings }: { warnings: readonly string[] }) {
       ) : (
         <ul className="label-words">
           {warnings.map((words) => (
-            <li key={words}>{words}</li>
+            <li key={words}>
+              <Said>{words}</Said>
+            </li>
           ))}
         </ul>
       )}
@@ -34,7 +37,7 @@ function Rules({ rules }: Pick<LabelReply, 'rules'>) {
       <ul>
         {rules.map(({ text, sources }) => (
           <li key={text}>
-            {text} <small>{sources.join(', ')}</small>
+            <Said>{text}</Said> <small>{sources.join(', ')}</small>
           </li>
         ))}
       </ul>
@@ -65,7 +68,7 @@ export function LabelView({ reply, old }: { reply: LabelReply; old: boolean }) {
         <p className="remark">
           {reply.notCovered.map(({ list, why }) => (
             <span key={list} title={why}>
-              {list}.{' '}
+              <Said>{list}</Said>.{' '}
             </span>
           ))}
         </p>

@@ -3,6 +3,7 @@ import type { LearnAnswer, LearnItem } from '#web/client/use-learn.ts'
 import { sourceHref } from '#web/format/source-link.ts'
 import { isNoSource, sourceWords } from '#web/format/source.ts'
 import { learn as T } from '#web/text/learn.ts'
+import { Said } from './spoken.tsx'
 
 function Sources({ cited, sources }: Pick<LearnAnswer, 'cited' | 'sources'>) {
   const known = new Map(cited.map((one) => [one.id, one]))
@@ -35,7 +36,9 @@ export function LearnFeedback({ item, answer, onNext }: Props) {
         <p>
           <strong>{answer.right ? T.right : T.wrong(key)}</strong>
         </p>
-        <p>{answer.because}</p>
+        <p>
+          <Said>{answer.because}</Said>
+        </p>
       </div>
       <Sources cited={answer.cited} sources={answer.sources} />
       <button type="button" className="main" ref={next} onClick={onNext}>

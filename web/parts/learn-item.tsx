@@ -7,6 +7,7 @@ import { learn as T } from '#web/text/learn.ts'
 import { text } from '#web/text/text.ts'
 import { LearnFeedback } from './learn-feedback.tsx'
 import { LearnRecipe } from './learn-recipe.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   item: LearnItem
@@ -50,7 +51,9 @@ export function LearnItemCard({ item, place, onAnswered, onGone, onNext }: Props
       <p className="remark">
         {place}, {T.difficulty[item.difficulty]}
       </p>
-      <h2>{item.question}</h2>
+      <h2>
+        <Said>{item.question}</Said>
+      </h2>
       {item.recipe && <LearnRecipe recipe={item.recipe} />}
       <form onSubmit={submit}>
         <fieldset disabled={answer.data !== undefined}>
@@ -64,7 +67,7 @@ export function LearnItemCard({ item, place, onAnswered, onGone, onNext }: Props
                 checked={choice === id}
                 onChange={() => setChoice(id)}
               />
-              {words}
+              <Said>{words}</Said>
             </label>
           ))}
         </fieldset>

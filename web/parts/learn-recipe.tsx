@@ -1,5 +1,7 @@
 import type { LearnItem } from '#web/client/use-learn.ts'
 import { learn as T } from '#web/text/learn.ts'
+import { upTo } from '#web/format/number.ts'
+import { Said } from './spoken.tsx'
 
 /** The recipe that a question is about. */
 export function LearnRecipe({ recipe }: { recipe: NonNullable<LearnItem['recipe']> }) {
@@ -20,7 +22,7 @@ export function LearnRecipe({ recipe }: { recipe: NonNullable<LearnItem['recipe'
           {formula.lines.map(({ ingredient, share_percent, fills }) => (
             <tr key={ingredient}>
               <th scope="row">{names[ingredient] ?? ingredient}</th>
-              <td>{fills === true ? T.fills : share_percent}</td>
+              <td>{fills === true ? T.fills : share_percent !== undefined && upTo(share_percent, 4)}</td>
             </tr>
           ))}
         </tbody>
@@ -28,7 +30,9 @@ export function LearnRecipe({ recipe }: { recipe: NonNullable<LearnItem['recipe'
       {cautions.length > 0 && (
         <ul className="learn-cautions" aria-label={T.cautions}>
           {cautions.map((one) => (
-            <li key={one}>{one}</li>
+            <li key={one}>
+              <Said>{one}</Said>
+            </li>
           ))}
         </ul>
       )}

@@ -4,6 +4,7 @@ import { readable, plainLabel } from '#web/client/use-labels.ts'
 import type { BenchLine } from '#web/state/bench.ts'
 import type { Standing } from '#web/state/line-view.ts'
 import { text } from '#web/text/text.ts'
+import { Said, Spoken } from './spoken.tsx'
 
 export type LineReply = CheckReply['roles'][number]
 
@@ -40,7 +41,13 @@ export function LineName({ line, standing, reply }: Props) {
       )}
       {isOther && line.typed !== '' && <small>{text.recipe.typed(line.name)}</small>}
       <Strength line={line} reply={reply} />
-      {standing.state === 'known' && standing.note !== null && <small className="remark">{standing.note}</small>}
+      {standing.state === 'known' && standing.note !== null && (
+        <small className="remark">
+          <Spoken by="POST /api/resolve">
+            <Said>{standing.note}</Said>
+          </Spoken>
+        </small>
+      )}
       {standing.state === 'waiting' && <small role="status">{text.ask.waiting}</small>}
       {standing.state === 'failed' && <small role="alert">{text.ask.failed}</small>}
     </div>

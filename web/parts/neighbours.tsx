@@ -5,6 +5,7 @@ import { rangeText } from '#web/format/number.ts'
 import { isNoSource } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
+import { Said } from './spoken.tsx'
 
 type Neighbour = IngredientReply['neighbours'][number]
 
@@ -29,10 +30,15 @@ function Item({ neighbour }: { neighbour: Neighbour }) {
   const level = level_percent ? rangeText(level_percent) : ''
   return (
     <li>
-      {href ? <Link href={href}>{name}</Link> : name}
+      <Said>{href ? <Link href={href}>{name}</Link> : name}</Said>
       {severity !== undefined && <em> {severity}</em>}
       {level !== '' && <small> {text.ingredient.level(level)}</small>}
-      {says !== undefined && says !== '' && <> – {says}</>}
+      {says !== undefined && says !== '' && (
+        <>
+          {' '}
+          – <Said>{says}</Said>
+        </>
+      )}
       {access !== undefined && (
         <small>
           {' '}

@@ -1,7 +1,10 @@
-import { useId, useState } from 'react'
+import { useEffect, useId, useState } from 'react'
+import { dropLooseText, looseTextAt } from '#web/state/loose-text.ts'
 import { text } from '#web/text/text.ts'
 
 interface Props {
+  /** names the field, so that what is typed finds its place again after a load */
+  place: 'start' | 'lines' | 'another'
   action: string
   hint?: string
   rows?: number
@@ -9,9 +12,10 @@ interface Props {
 }
 
 /** A large field for a recipe or for some lines of one. */
-export function PasteBox({ action, hint, rows = 9, onRead }: Props) {
+export function PasteBox({ place, action, hint, rows = 9, onRead }: Props) {
   const id = useId()
-  const [typed, setTyped] = useState('')
+  const [typed, setTyped] = useState(() => looseTextAt(window.sessionStorage, place))
+  useEffect(() => dropLooseText(window.sessionStorage, place), [place])
   const [isEmpty, setEmpty] = useState(false)
   return (
     <form
@@ -27,6 +31,7 @@ export function PasteBox({ action, hint, rows = 9, onRead }: Props) {
       <label htmlFor={id}>{text.paste.label}</label>
       <textarea
         id={id}
+        data-place={place}
         rows={rows}
         spellCheck={false}
         value={typed}

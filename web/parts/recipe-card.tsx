@@ -31,7 +31,12 @@ export function RecipeCard({ store, standings, check }: Props) {
       <LineAdd change={change} />
       <details className="add">
         <summary>{text.paste.addTitle}</summary>
-        <PasteBox action={text.paste.add} rows={3} onRead={(typed) => change((now) => addText(now, typed))} />
+        <PasteBox
+          place="lines"
+          action={text.paste.add}
+          rows={3}
+          onRead={(typed) => change((now) => addText(now, typed))}
+        />
       </details>
       <details className="notes" open={bench.notes === '' ? undefined : true}>
         <summary>{text.recipe.notes}</summary>

@@ -2,6 +2,7 @@ import type { Refusal } from '#web/client/use-swaps.ts'
 import { text } from '#web/text/text.ts'
 import { Findings } from './findings.tsx'
 import { WouldWork } from './would-work.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   refused: readonly Refusal[]
@@ -23,7 +24,11 @@ export function RefusedList({ refused, labelOf }: Props) {
           return (
             <li key={names}>
               <strong>{names}</strong>
-              {conflict.every((finding) => finding.message !== message) && <p>{message}</p>}
+              {conflict.every((finding) => finding.message !== message) && (
+                <p>
+                  <Said>{message}</Said>
+                </p>
+              )}
               <Findings findings={conflict} fold={false} />
               {wouldWork && <WouldWork ways={wouldWork} />}
             </li>

@@ -1,6 +1,9 @@
 import type { RoleReply } from '#web/client/use-roles.ts'
 import { termWords } from '#web/format/term.ts'
 import { text } from '#web/text/text.ts'
+import { lowered } from '#web/format/lower.ts'
+import { upTo } from '#web/format/number.ts'
+import { Said } from './spoken.tsx'
 
 const T = text.roles
 const doseWords: Readonly<Record<string, string>> = T.doses
@@ -14,7 +17,9 @@ export function RoleSought({ swap }: Pick<RoleReply, 'swap'>) {
         {swap.must.length > 0 && (
           <div>
             <dt>{T.must}</dt>
-            <dd>{swap.must.join('; ')}</dd>
+            <dd>
+              <Said>{swap.must.join('; ')}</Said>
+            </dd>
           </div>
         )}
         <div>
@@ -28,7 +33,9 @@ export function RoleSought({ swap }: Pick<RoleReply, 'swap'>) {
         {swap.irreplaceable !== undefined && (
           <div>
             <dt>{T.irreplaceable}</dt>
-            <dd>{swap.irreplaceable}</dd>
+            <dd>
+              <Said>{swap.irreplaceable}</Said>
+            </dd>
           </div>
         )}
       </dl>
@@ -40,9 +47,9 @@ export function RoleSought({ swap }: Pick<RoleReply, 'swap'>) {
               <li key={name}>
                 {termWords(name)}{' '}
                 <small>
-                  ({T.weight.toLowerCase()} {weight})
+                  ({lowered(T.weight)} {upTo(weight, 3)})
                 </small>{' '}
-                – {why}
+                – <Said>{why}</Said>
               </li>
             ))}
           </ul>

@@ -1,3 +1,5 @@
+import { Fragment } from 'react'
+import type { ReactNode } from 'react'
 import type { SheetLine } from '#web/client/use-swap-sheet.ts'
 import { plainLabel } from '#web/client/use-labels.ts'
 import { costNote } from '#web/format/cost-note.ts'
@@ -7,6 +9,8 @@ import { commonNotes, doseOf, isDangerous, ownNotes } from '#web/state/sheet-not
 import { sharesOf } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { sheet as T } from '#web/text/sheet.ts'
+import { lowered } from '#web/format/lower.ts'
+import { Said } from './spoken.tsx'
 
 interface Props {
   line: SheetLine
@@ -28,10 +32,10 @@ function inAll({ changes, lines }: StandIn, { formula, labelOf }: Props): string
 function One({ standIn, common, ...props }: Props & { standIn: StandIn; common: readonly string[] }) {
   const { labelOf, formula } = props
   const { grade, lines, open } = standIn
-  const notes = [
+  const notes: ReactNode[] = [
     ...inAll(standIn, props),
-    ...ownNotes(standIn, common),
-    ...(open.length > 0 ? [T.openJobs(open.map((role) => plainLabel(role).toLowerCase()).join(', '))] : []),
+    ...ownNotes(standIn, common).map((note) => <Said key={note}>{note}</Said>),
+    ...(open.length > 0 ? [T.openJobs(open.map((role) => lowered(plainLabel(role))).join(', '))] : []),
     standIn.formula ? costNote({ before: formula, after: standIn.formula, labelOf, money: props.money }) : '',
   ].filter((note) => note !== '')
   return (
@@ -43,7 +47,13 @@ function One({ standIn, common, ...props }: Props & { standIn: StandIn; common: 
         </span>
       ))}
       {grade === 'workable' && <i>, {T.workable}</i>}
-      {notes.length > 0 && <small>; {notes.join('; ')}</small>}
+      {notes.length > 0 && (
+        <small>
+          {notes.map((note, at) => (
+            <Fragment key={at}>; {note}</Fragment>
+          ))}
+        </small>
+      )}
       {isDangerous(standIn) && <small className="danger">. {T.dangerous}</small>}
     </li>
   )
@@ -55,7 +65,7 @@ export function SheetStandIns(props: Props) {
   if (line.standIns.length === 0) {
     return (
       <p>
-        <strong>{line.irreplaceable ? T.irreplaceable : T.notKnown}</strong> {line.why}
+        <strong>{line.irreplaceable ? T.irreplaceable : T.notKnown}</strong> <Said>{line.why}</Said>
       </p>
     )
   }
@@ -72,7 +82,11 @@ export function SheetStandIns(props: Props) {
           />
         ))}
       </ol>
-      {common.length > 0 && <small>{T.forAll(common.join('; '))}</small>}
+      {common.length > 0 && (
+        <small>
+          <Said>{T.forAll(common.join('; '))}</Said>
+        </small>
+      )}
     </>
   )
 }

@@ -6,6 +6,8 @@ import { sharesOf } from '#web/state/swap-cost.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { sheet as T } from '#web/text/sheet.ts'
 import { SheetStandIns } from './sheet-stand-ins.tsx'
+import { lowered } from '#web/format/lower.ts'
+import { Said } from './spoken.tsx'
 
 interface Props {
   rows: readonly SheetRow[]
@@ -25,10 +27,12 @@ function Row({ row, share_percent, ...props }: Omit<Props, 'rows'> & { row: Shee
         <Link href={`/ingredient/${ingredient}`}>{props.labelOf(ingredient)}</Link>
         {line && (
           <small>
-            {line.roles
-              .slice(0, MOST_JOBS)
-              .map(({ label }) => label.toLowerCase())
-              .join(', ')}
+            <Said>
+              {line.roles
+                .slice(0, MOST_JOBS)
+                .map(({ label }) => lowered(label))
+                .join(', ')}
+            </Said>
           </small>
         )}
       </th>
@@ -38,7 +42,10 @@ function Row({ row, share_percent, ...props }: Omit<Props, 'rows'> & { row: Shee
       <td data-head={T.columns.without} data-verdict={line?.leaveOut.verdict}>
         {line && (
           <>
-            <strong>{T.leaveOut[line.leaveOut.verdict]}</strong> <small>{line.leaveOut.why}</small>
+            <strong>{T.leaveOut[line.leaveOut.verdict]}</strong>{' '}
+            <small>
+              <Said>{line.leaveOut.why}</Said>
+            </small>
           </>
         )}
       </td>

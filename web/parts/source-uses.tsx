@@ -5,14 +5,21 @@ import { claimAnchor, claimText } from '#web/format/claim.ts'
 import { termWords } from '#web/format/term.ts'
 import { sources as T } from '#web/text/sources.ts'
 import { text } from '#web/text/text.ts'
+import { Said } from './spoken.tsx'
+import { dayText } from '#web/format/day.ts'
 
 function Says({ use: { claim, text: words, on } }: { use: SourceUse }) {
-  if (on !== 'fact') return <>{words}</>
+  if (on !== 'fact') return <Said>{words}</Said>
   if (!claim) return <>{termWords(words)}</>
   return (
     <>
       {termWords(words)}: <b>{claimText(claim)}</b>
-      {claim.conditions !== undefined && <small> {claim.conditions}</small>}
+      {claim.conditions !== undefined && (
+        <small>
+          {' '}
+          <Said>{claim.conditions}</Said>
+        </small>
+      )}
     </>
   )
 }
@@ -32,7 +39,7 @@ function Item({ use }: { use: SourceUse }) {
           text.ingredient.kinds[use.kind],
           use.locator,
           text.ingredient.accesses[use.access],
-          use.date,
+          dayText(use.date),
           use.claim ? `${use.claim.evidence.label} (${use.claim.evidence.code})` : '',
         ]
           .filter((part) => part !== '')

@@ -28,7 +28,7 @@ export function Start({ onRead, onDemo, onOpen }: Props) {
       <OwnRecipes onOpen={onOpen} />
       <div className="two">
         <div className="card">
-          <PasteBox action={text.paste.read} onRead={onRead} />
+          <PasteBox place="start" action={text.paste.read} onRead={onRead} />
         </div>
         <div className="card">
           <DemoList onOpen={onDemo} />

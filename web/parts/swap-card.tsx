@@ -10,6 +10,8 @@ import { SwapCompare } from './swap-compare.tsx'
 import { SwapCost } from './swap-cost.tsx'
 import { SwapDetail } from './swap-detail.tsx'
 import { keyOf } from './use-order-remark.ts'
+import { isSpoken } from '#web/client/spoken.ts'
+import { Said } from './spoken.tsx'
 
 export interface Before {
   formula: Formula
@@ -28,8 +30,13 @@ interface Props {
   onWeight?: (criterion: string, factor: number) => void
 }
 
+/** Where check and search speak two languages, their sentences cannot be compared; rule, subject and severity can. */
+const speakAlike = isSpoken('POST /api/swaps') === isSpoken('POST /api/check')
+
 const sameAs = (a: Finding) => (b: Finding) =>
-  a.rule === b.rule && a.message === b.message && a.about.join() === b.about.join()
+  a.rule === b.rule &&
+  a.about.join() === b.about.join() &&
+  (speakAlike ? a.message === b.message : a.severity === b.severity)
 
 function NewFindings({ swap, before }: Pick<Props, 'swap' | 'before'>) {
   const fresh = swap.findings.filter((finding) => !before?.check.findings.some(sameAs(finding)))
@@ -64,7 +71,9 @@ export function SwapCard({ swap, before, isOneOfSeveral, labelOf, onUse, weights
         </h3>
         {isOneOfSeveral && <p className="remark">{text.swaps.insteadOf(replaces.map(labelOf).join(', '))}</p>}
       </header>
-      <p>{why}</p>
+      <p>
+        <Said>{why}</Said>
+      </p>
       {onUse && formula && (
         <button
           type="button"

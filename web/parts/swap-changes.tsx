@@ -1,6 +1,7 @@
 import type { Swap } from '#web/client/use-swaps.ts'
 import { upTo } from '#web/format/number.ts'
 import { text } from '#web/text/text.ts'
+import { Said } from './spoken.tsx'
 
 const isChange = (from: number | undefined, to: number | undefined): boolean =>
   from !== undefined && to !== undefined && upTo(from, 3) !== upTo(to, 3)
@@ -21,7 +22,7 @@ export function SwapChanges({ changes, title }: { changes: Swap['changes']; titl
           <div key={`${kind}${at}`}>
             <dt>{text.swaps.kinds[kind]}</dt>
             <dd>
-              {words}
+              <Said>{words}</Said>
               {isChange(from, to) && <small> {text.swaps.fromTo(from ?? 0, to ?? 0, unit ?? '')}</small>}
             </dd>
           </div>

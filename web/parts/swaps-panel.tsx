@@ -5,6 +5,7 @@ import { text } from '#web/text/text.ts'
 import { Failed, Loading } from './states.tsx'
 import type { Before } from './swap-card.tsx'
 import { SwapsReplyView } from './swaps-reply.tsx'
+import { InEnglish, Spoken } from './spoken.tsx'
 
 interface Props {
   swaps: Question<SwapsReply>
@@ -28,16 +29,19 @@ function Answer({ swaps, before, known, onUse, missing, weights, onWeight }: Omi
     <>
       {swaps.old && <Loading>{text.swaps.old}</Loading>}
       <div className={swaps.old ? 'dim' : undefined}>
-        <SwapsReplyView
-          key={missing.join()}
-          reply={swaps.data}
-          isOld={swaps.old}
-          before={before}
-          known={known}
-          weights={weights}
-          onWeight={onWeight}
-          {...(!swaps.old && { onUse })}
-        />
+        <InEnglish by="POST /api/swaps" />
+        <Spoken by="POST /api/swaps">
+          <SwapsReplyView
+            key={missing.join()}
+            reply={swaps.data}
+            isOld={swaps.old}
+            before={before}
+            known={known}
+            weights={weights}
+            onWeight={onWeight}
+            {...(!swaps.old && { onUse })}
+          />
+        </Spoken>
       </div>
     </>
   )

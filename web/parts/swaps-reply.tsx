@@ -9,6 +9,7 @@ import { SwapCard } from './swap-card.tsx'
 import type { Before } from './swap-card.tsx'
 import { keyOf, useOrderRemark } from './use-order-remark.ts'
 import { WhyNotAnswer } from './why-not.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   reply: SwapsReply
@@ -32,7 +33,11 @@ function Outcome({ reply }: { reply: SwapsReply }) {
         <strong>{outcome === 'swaps' ? text.swaps.found(swaps.length) : text.swaps.outcome[outcome]}</strong>
       </p>
       {text.swaps.outcomeMore[outcome] !== '' && <p>{text.swaps.outcomeMore[outcome]}</p>}
-      {why !== '' && <p>{why}</p>}
+      {why !== '' && (
+        <p>
+          <Said>{why}</Said>
+        </p>
+      )}
     </div>
   )
 }
@@ -57,7 +62,9 @@ export function SwapsReplyView({ reply, isOld = false, before, known, onUse, wei
           <p>{text.swaps.toCheck}:</p>
           <ul>
             {toCheck.map((one) => (
-              <li key={one}>{one}</li>
+              <li key={one}>
+                <Said>{one}</Said>
+              </li>
             ))}
           </ul>
         </>
@@ -84,7 +91,7 @@ export function SwapsReplyView({ reply, isOld = false, before, known, onUse, wei
       <div className="leave-out" data-verdict={leaveOut.verdict}>
         <h3>{text.swaps.leaveOut}</h3>
         <p>
-          <strong>{text.swaps.leaveOutWords[leaveOut.verdict]}.</strong> {leaveOut.why}
+          <strong>{text.swaps.leaveOutWords[leaveOut.verdict]}.</strong> <Said>{leaveOut.why}</Said>
         </p>
       </div>
       <RefusedList refused={refused} labelOf={labelOf} />

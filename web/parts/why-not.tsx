@@ -4,6 +4,7 @@ import { Combobox } from './combobox.tsx'
 import { Findings } from './findings.tsx'
 import type { Other } from './use-other.ts'
 import { WouldWork } from './would-work.tsx'
+import { Said } from './spoken.tsx'
 
 /** "Why not this one?" for whatever a person types or picks. */
 export function WhyNotForm({ other }: { other: Other }) {
@@ -35,8 +36,14 @@ export function WhyNotAnswer({ about, labelOf }: AnswerProps) {
       {about.map(({ ingredient, text: words, swap, refusal }) => (
         <div key={ingredient}>
           <h3>{labelOf(ingredient)}</h3>
-          <p>{words}</p>
-          {swap && <p>{swap.why}</p>}
+          <p>
+            <Said>{words}</Said>
+          </p>
+          {swap && (
+            <p>
+              <Said>{swap.why}</Said>
+            </p>
+          )}
           {refusal && <Findings findings={refusal.conflict.filter(({ message }) => message !== words)} fold={false} />}
           {refusal?.wouldWork && <WouldWork ways={refusal.wouldWork} />}
         </div>

@@ -72,7 +72,7 @@ export function WorkBench({ store, onRead }: Props) {
       {reply && <PhRuler reply={reply} ph={bench.settings.ph} />}
       <details className="card replace">
         <summary>{text.paste.replace}</summary>
-        <PasteBox action={text.paste.read} hint={text.paste.replaceHint} onRead={onRead} />
+        <PasteBox place="another" action={text.paste.read} hint={text.paste.replaceHint} onRead={onRead} />
       </details>
       {missing.length > 0 && lacking === null && <JumpBar swaps={swaps} names={missingNames.join(', ')} />}
     </div>

@@ -10,6 +10,7 @@ import { ClassRecipes } from './class-recipes.tsx'
 import { classTitle } from './class-title.ts'
 import { RolePicker } from './role-picker.tsx'
 import type { ClassStore } from './use-classes.ts'
+import { dayText } from '#web/format/day.ts'
 
 const T = teach.class
 
@@ -21,7 +22,7 @@ function OpenClass({ store: { all, now, change } }: { store: ClassStore }) {
       <select value={now.id} onChange={({ target }) => change((before) => ({ ...before, open: target.value }))}>
         {all.classes.map((one) => (
           <option key={one.id} value={one.id}>
-            {T.option(classTitle(one), one.date)}
+            {T.option(classTitle(one), dayText(one.date))}
           </option>
         ))}
       </select>

@@ -17,6 +17,8 @@ import { classTitle } from './class-title.ts'
 import { NameLines } from './name-lines.tsx'
 import { recipeTitle } from './recipe-choices.ts'
 import '#web/styles/swap-sheet.css'
+import { dayText } from '#web/format/day.ts'
+import { Spoken } from '#web/parts/spoken.tsx'
 
 const T = teach.handout
 const NO_MONEY = { prices: {}, currency: '' }
@@ -68,7 +70,7 @@ function Pages({ of, recipe: { bench }, withKey, formula, sheet, cautions }: Pag
   const labelOf = useLabels(idsIn(sheet, formula))
   const ids = [...new Set(formula.lines.map(({ ingredient }) => ingredient))]
   const name = recipeTitle(bench)
-  const under = [classTitle(of), of.date].filter((one) => one !== '').join(' · ')
+  const under = [classTitle(of), dayText(of.date)].filter((one) => one !== '').join(' · ')
   return (
     <>
       <section className="card teach-page" aria-labelledby="blanks-title">
@@ -85,7 +87,9 @@ function Pages({ of, recipe: { bench }, withKey, formula, sheet, cautions }: Pag
           <h2 id="key-title">{T.keyTitle(name)}</h2>
           <p className="remark">{under}</p>
           <Cautions words={cautions} />
-          <SheetTable rows={sheet.rows} formula={formula} labelOf={labelOf} money={NO_MONEY} />
+          <Spoken by="POST /api/swap-sheet">
+            <SheetTable rows={sheet.rows} formula={formula} labelOf={labelOf} money={NO_MONEY} />
+          </Spoken>
           <div className="sheet-foot">
             <p className="remark">{S.legend}</p>
             <p className="remark">

@@ -2,6 +2,7 @@ import { letterOf } from '#web/state/teach-letters.ts'
 import type { Marked, Tally } from '#web/state/teach-marks.ts'
 import { teach } from '#web/text/teach.ts'
 import { ShareCells } from './share-cell.tsx'
+import { Said } from '#web/parts/spoken.tsx'
 
 const T = teach.results
 
@@ -34,7 +35,7 @@ export function QuestionTable({ questions, tallies, labelOf }: Props) {
               <tr key={at}>
                 <td data-head={number}>{at + 1}</td>
                 <th scope="row">
-                  {one.question} <small>{labelOf(one.group)}</small>
+                  <Said>{one.question}</Said> <small>{labelOf(one.group)}</small>
                 </th>
                 <td data-head={key}>{one.key === null ? T.notKnown : letterOf(one.key)}</td>
                 <ShareCells tally={tally} />

@@ -7,6 +7,8 @@ import { teach } from '#web/text/teach.ts'
 import { classTitle } from './class-title.ts'
 import { MadeOf } from './quiz-sheet.tsx'
 import type { QuizKey } from './use-quiz.ts'
+import { rangeText } from '#web/format/number.ts'
+import { Said } from '#web/parts/spoken.tsx'
 
 const T = teach.quiz
 const IN_A_ROW = 10 // as many letters as a narrow screen holds
@@ -26,7 +28,10 @@ const keyLetter = ({ choices }: LearnItem, answer: LearnAnswer | null): string =
 
 function Letters({ letters, first }: { letters: readonly string[]; first: number }) {
   return (
-    <table className="teach-letters" aria-label={`${T.keyTable}, ${first + 1} to ${first + letters.length}`}>
+    <table
+      className="teach-letters"
+      aria-label={`${T.keyTable}, ${rangeText({ min: first + 1, max: first + letters.length })}`}
+    >
       <tbody>
         <tr>
           <th scope="row">{T.number}</th>
@@ -58,9 +63,9 @@ function Reason({ item, answer, failed }: { item: LearnItem; answer: LearnAnswer
   return (
     <li className="keep">
       <strong>
-        {keyLetter(item, answer)}: {item.choices.find(({ id }) => id === answer.key)?.text}
+        {keyLetter(item, answer)}: <Said>{item.choices.find(({ id }) => id === answer.key)?.text}</Said>
       </strong>{' '}
-      {answer.because}
+      <Said>{answer.because}</Said>
       <small>
         {' '}
         {learn.sources}: {answer.sources.map((id) => sourceText(answer, id)).join('; ')}

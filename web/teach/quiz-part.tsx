@@ -12,6 +12,7 @@ import { QuizSheet } from './quiz-sheet.tsx'
 import { SheetSelect } from './sheet-select.tsx'
 import type { ClassStore } from './use-classes.ts'
 import { useMarkedQuiz } from './use-marked-quiz.ts'
+import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 const T = teach.quiz
 
@@ -49,8 +50,11 @@ function Sheet({ of, quiz, change }: Props & { quiz: Quiz }) {
           </button>
         </div>
       )}
-      <QuizSheet of={of} quiz={quiz} items={items} graphVersion={graphVersion} />
-      <QuizKeyPage of={of} quiz={quiz} items={items} quizKey={key} graphVersion={graphVersion} />
+      <Spoken by="POST /api/learn/items">
+        <InEnglish by="POST /api/learn/items" />
+        <QuizSheet of={of} quiz={quiz} items={items} graphVersion={graphVersion} />
+        <QuizKeyPage of={of} quiz={quiz} items={items} quizKey={key} graphVersion={graphVersion} />
+      </Spoken>
     </>
   )
 }

@@ -8,6 +8,8 @@ import { teach } from '#web/text/teach.ts'
 import { classTitle } from './class-title.ts'
 import { NameLines } from './name-lines.tsx'
 import '#web/styles/learn.css'
+import { lowered } from '#web/format/lower.ts'
+import { Said } from '#web/parts/spoken.tsx'
 
 const T = teach.quiz
 
@@ -21,7 +23,7 @@ interface Props {
 /** What the sheet was made of, so that it can be made again. */
 export function MadeOf({ quiz: { seed, count, kinds, roles }, graphVersion }: Pick<Props, 'quiz' | 'graphVersion'>) {
   const asked = kinds.length === 0 ? T.all : kinds.map((kind) => learn.kinds[kind]).join(', ')
-  const about = roles.length === 0 ? T.all : roles.map((role) => plainLabel(role).toLowerCase()).join(', ')
+  const about = roles.length === 0 ? T.all : roles.map((role) => lowered(plainLabel(role))).join(', ')
   return (
     <p className="remark">
       {T.made(seed, count, asked, about)} · {T.data(graphVersion)}
@@ -34,14 +36,14 @@ function Item({ item, at }: { item: LearnItem; at: number }) {
     <li className="keep" aria-label={T.question(at + 1)}>
       <p>
         <strong>
-          {at + 1}. {item.question}
+          {at + 1}. <Said>{item.question}</Said>
         </strong>
       </p>
       {item.recipe && <LearnRecipe recipe={item.recipe} />}
       <ul className="teach-choices">
         {item.choices.map(({ id, text }, place) => (
           <li key={id}>
-            <b>{letterOf(place)}</b> {text}
+            <b>{letterOf(place)}</b> <Said>{text}</Said>
           </li>
         ))}
       </ul>

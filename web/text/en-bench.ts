@@ -7,6 +7,7 @@ export const bench = {
   app: {
     name: 'Understudy',
     tagline: 'When an ingredient cannot be had',
+    description: 'Find what can stand in for a cosmetic ingredient that cannot be had, with dose, reasons and sources.',
     skip: 'Skip to the content',
     nav: 'Main',
     bench: 'Bench',
@@ -22,6 +23,9 @@ export const bench = {
     notFound: 'There is no such page',
     backToBench: 'Back to the bench',
     retry: 'Ask again',
+    inEnglish: 'This part is in English so far.',
+    language: 'Language',
+    notSwitched: 'This browser does not keep the choice, so the language cannot be changed here.',
     failed: (message: string) => `That did not work: ${message}.`,
     crashed: 'Something on this page broke. Your recipe is kept in this browser; load the page again.',
   },

@@ -196,6 +196,7 @@ export const calculations = {
     loading: 'Fetching the oils…',
     unknown: (name: string) => `No oil was found for “${name}”.`,
     none: (name: string) => `No fatty acids are on record for ${name}.`,
+    both: (a: string, b: string) => `${a} and ${b}`,
     chart: (a: string, b: string) => `Fatty acids of ${a} and ${b}`,
     distance: 'How far apart',
     cosine: (value: string) => `Cosine distance ${value}: 0 is the same, 1 has no acid in common.`,

@@ -1,6 +1,6 @@
-import { upTo } from '#web/format/number.ts'
+import { upTo, wholeText } from '#web/format/number.ts'
 
-const count = (n: number, one: string, many = `${one}s`): string => `${n.toLocaleString('en')} ${n === 1 ? one : many}`
+const count = (n: number, one: string, many = `${one}s`): string => `${wholeText(n)} ${n === 1 ? one : many}`
 
 /** Words of the explorer of the graph. */
 export const explorer = {
@@ -35,13 +35,13 @@ export const explorer = {
   whole: {
     open: 'Show the whole graph',
     size: 'How much of it',
-    sizes: (size: number) => (size === 0 ? 'All of it' : `The ${size.toLocaleString('en')} that are joined most`),
+    sizes: (size: number) => (size === 0 ? 'All of it' : `The ${wholeText(size)} that are joined most`),
     find: 'Only names with',
     name: 'Name',
     help: 'Arrow keys go up and down, right unfolds, left folds, letters find a name, Enter puts it in the middle. Tab goes to what is known of it.',
     back: 'Leave the whole graph',
     shown: (nodes: number, edges: number, all: number) =>
-      `${count(nodes, 'thing')} of ${all.toLocaleString('en')}, ${count(edges, 'relation')} between them.`,
+      `${count(nodes, 'thing')} of ${wholeText(all)}, ${count(edges, 'relation')} between them.`,
   },
   filters: {
     title: 'Relations, pH and heat',
@@ -87,8 +87,8 @@ export const explorer = {
     'limited-by': ['is limited by', 'limits'],
     'holds-with': ['holds together with', 'holds together with'],
   } as Readonly<Record<string, readonly [string, string]>>,
-  more: (n: number) => `${n.toLocaleString('en')} more`,
-  showMore: (n: number, words: string, name: string) => `Show ${n.toLocaleString('en')} more: ${name} ${words}`,
+  more: (n: number) => `${wholeText(n)} more`,
+  showMore: (n: number, words: string, name: string) => `Show ${wholeText(n)} more: ${name} ${words}`,
   again: 'also above',
   way: {
     title: 'The way that the swap took',
@@ -132,9 +132,9 @@ export const explorer = {
   outline: {
     label: 'Outline of the graph',
     help: 'Arrow keys go up and down, right unfolds, left folds, Enter opens or closes, letters find a name. Tab goes to what is known of the chosen entry.',
-    group: (words: string, n: number) => `${words} (${n.toLocaleString('en')})`,
+    group: (words: string, n: number) => `${words} (${wholeText(n)})`,
     kinds: { role: 'Roles', class: 'Kinds', limit: 'Limits by law', ingredient: 'Ingredients' },
-    letter: (letter: string, n: number) => `${letter} (${n.toLocaleString('en')})`,
+    letter: (letter: string, n: number) => `${letter} (${wholeText(n)})`,
   },
   detail: {
     title: 'Chosen',
@@ -156,7 +156,7 @@ export const explorer = {
     ph: (words: string) => `both at pH ${words}`,
     phNever: 'at no common pH',
     heat: (words: string) => `both ${words} °C`,
-    more: (n: number) => `and ${n.toLocaleString('en')} more`,
+    more: (n: number) => `and ${wholeText(n)} more`,
     noEvidence: 'from the list of roles',
   },
   status: (nodes: number, relations: number) => `${count(nodes, 'thing')}, ${count(relations, 'relation')} shown.`,

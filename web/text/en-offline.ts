@@ -5,6 +5,8 @@ export const offline = {
     `The server does not answer: answers come from this page. Data of version ${version}. What you enter is kept in this browser.`,
   unable:
     'The server does not answer, and this page has no data of its own yet. What is on the bench is kept in this browser; it is asked again when the server is back.',
+  noServer: 'The server cannot be reached',
+  serverSaid: (status: number) => `The server answered with ${status}`,
   back: 'The server is back: answers come from it again.',
   ready: 'This page is kept in your browser: it answers without a connection too.',
   newer: 'A newer version of this page is ready. What is on the bench stays.',

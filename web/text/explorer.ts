@@ -1,1 +1,5 @@
-export { explorer } from './en-explorer.ts'
+import { explorer as english } from './en-explorer.ts'
+import { german } from './german.ts'
+import type { Words } from './words.ts'
+
+export const explorer: Words<typeof english> = german?.explorer ?? english

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { FormEvent } from 'react'
 import type { WhatIfReply } from '#web/client/use-what-if.ts'
 import { whatIf as T } from '#web/text/what-if.ts'
+import { Said } from '#web/parts/spoken.tsx'
 
 const NOTHING = 'nothing-new'
 
@@ -37,7 +38,7 @@ export function Guess({ reply, onLook }: Props) {
               checked={ticked.includes(id)}
               onChange={() => setTicked((now) => toggled(now, id))}
             />
-            {text}
+            <Said>{text}</Said>
           </label>
         ))}
       </fieldset>

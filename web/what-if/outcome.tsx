@@ -5,6 +5,7 @@ import { FormulaTable } from '#web/parts/formula-table.tsx'
 import { freshLines } from '#web/state/fresh-lines.ts'
 import type { Formula } from '#web/state/to-formula.ts'
 import { whatIf as T } from '#web/text/what-if.ts'
+import { Said } from '#web/parts/spoken.tsx'
 
 type Told = keyof (typeof T)['told']
 
@@ -43,7 +44,7 @@ export function Outcome({ before, reply, guess, labelOf, onAgain }: Props) {
             .filter(({ told }) => told !== 'quiet')
             .map(({ id, text, told }) => (
               <li key={id} data-told={told}>
-                {text}: {T.told[told]}
+                <Said>{text}</Said>: {T.told[told]}
               </li>
             ))}
         </ul>

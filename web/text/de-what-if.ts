@@ -1,0 +1,48 @@
+import type { whatIf as english } from './en-what-if.ts'
+import type { Words } from './words.ts'
+
+/** Words of the page on which a recipe is changed and the learner says first what will happen, in German. */
+export const whatIf: Words<typeof english> = {
+  title: 'Was wäre, wenn',
+  of: (title) => `Was wäre, wenn: ${title}`,
+  open: 'Was wäre, wenn',
+  lead: 'Ändere eine Sache an der Rezeptur. Sag, was die Prüfung melden wird, und sieh dann nach.',
+  back: 'Zurück zur Rezeptur',
+  empty: 'Auf der Werkbank liegt noch keine Rezeptur. Leg eine darauf oder nimm ein Beispiel, und komm dann wieder.',
+  lacking: 'Die Rezeptur lässt sich noch nicht prüfen.',
+  recipe: 'Die Rezeptur, wie sie ist',
+  change: 'Was änderst du?',
+  kinds: {
+    ph: 'Den pH-Wert',
+    hottest_c: 'Die Hitze',
+    level: 'Wie viel von einer Zeile',
+    remove: 'Eine Zeile weglassen',
+    replace: 'Etwas anderes anstelle einer Zeile',
+    add: 'Etwas dazu',
+  },
+  ph: 'Neuer pH',
+  heat: 'Neuer heißester Punkt, °C',
+  line: 'Zeile',
+  share: 'Neuer Anteil, %',
+  by: 'Rohstoff',
+  ask: 'Erst mich fragen',
+  unfinished: 'Sag erst, was du änderst.',
+  asking: 'Wird ausprobiert …',
+  guess: 'Was wird die Prüfung sagen, das sie jetzt nicht sagt?',
+  guessHint: 'Alles ankreuzen, was du erwartest.',
+  look: 'Nachsehen',
+  right: 'Wie du gesagt hast.',
+  partly: 'Zum Teil.',
+  wrong: 'So nicht.',
+  told: {
+    hit: 'du hast es gesagt, und so ist es',
+    missed: 'sie sagt es; du hast es nicht erwartet',
+    false: 'du hast es erwartet; die Prüfung sagt es nicht',
+    quiet: 'nicht gesagt',
+  },
+  news: 'Neu nach der Änderung',
+  gone: 'Nicht mehr gesagt',
+  noNews: 'Die Prüfung sagt nichts Neues. So viel können die Regeln sehen; ein Test ist es nicht.',
+  after: 'Die Rezeptur nach der Änderung',
+  again: 'Noch eine Änderung',
+}
