@@ -3,7 +3,15 @@ import type { Language, World } from '#engine/index.ts'
 import type { Route } from './answer.ts'
 
 /** Routes whose sentences are all in the catalogue; the others speak English, rather than two languages at once. */
-const IN_ALL_LANGUAGES: ReadonlySet<string> = new Set(['/api/check', '/api/preservation'])
+const IN_ALL_LANGUAGES: ReadonlySet<string> = new Set([
+  '/api/check',
+  '/api/preservation',
+  '/api/ph/window',
+  '/api/ph/adjust',
+  '/api/resolve',
+  '/api/swaps',
+  '/api/swap-sheet',
+])
 
 export const speaks = ({ url }: Route, language: Language): Language => (IN_ALL_LANGUAGES.has(url) ? language : 'en')
 

@@ -1,3 +1,4 @@
+import type { Say } from '#engine/words/say.ts'
 import type { CleanName } from '#engine/knowledge/clean-name.ts'
 import { finderOf } from '#engine/knowledge/find-names.ts'
 import type { NameFinder } from '#engine/knowledge/find-names.ts'
@@ -70,7 +71,8 @@ function blocks(world: World, first: Near, rival: Near): boolean {
 function offer(world: World, near: readonly Near[]): Reading {
   const best = new Map<string, { id: string; score: number; why: string }>()
   for (const { name, score, ids } of near) {
-    for (const id of ids) if (!best.has(id)) best.set(id, { id, score: Math.min(1, score), why: `near "${name}"` })
+    for (const id of ids)
+      if (!best.has(id)) best.set(id, { id, score: Math.min(1, score), why: world.say`near "${name}"` })
   }
   const choices = [...best.values()]
     .sort((a, b) => b.score - a.score || usualOf(world.knowledge, b.id) - usualOf(world.knowledge, a.id))
@@ -78,8 +80,11 @@ function offer(world: World, near: readonly Near[]): Reading {
   return { kind: 'ask', note: 'no such name is known; these are near it', choices }
 }
 
-const readAs = (reading: Reading, name: string): Reading =>
-  reading.kind === 'found' ? { ...reading, note: `read as ${name}${reading.note ? `; ${reading.note}` : ''}` } : reading
+function readAs(reading: Reading, name: string, say: Say): Reading {
+  if (reading.kind !== 'found') return reading
+  const note = reading.note ? say`read as ${name}; ${say.text(reading.note)}` : say`read as ${name}`
+  return { ...reading, note }
+}
 
 /** The text, without words for supply, and in English. */
 function formsOf(world: World, key: string): string[] {
@@ -124,6 +129,6 @@ export function readNear(world: World, typed: CleanName): Reading | null {
   if (!near || !first) return partial?.kind === 'found' ? null : partial
   const alone = !near.list.some((rival) => rival !== first && blocks(world, first, rival))
   const timesKnown = (word: string) => finder.byWord.get(word)?.length ?? 0
-  if (alone && isMisspelling(near.form, first.name, timesKnown)) return readAs(first.reading, first.name)
+  if (alone && isMisspelling(near.form, first.name, timesKnown)) return readAs(first.reading, first.name, world.say)
   return partial?.kind === 'ask' ? partial : offer(world, near.list)
 }

@@ -1,3 +1,4 @@
+import type { Say } from '#engine/words/say.ts'
 import { cleanName } from '#engine/knowledge/clean-name.ts'
 import { readExactly } from './read-exactly.ts'
 import { readNear } from './read-near.ts'
@@ -9,19 +10,19 @@ import type { World } from './world.ts'
 const readPart = (world: World, text: string): Reading | null =>
   readExactly(world, text) ?? readBrackets(world, cleanName(text))
 
-function withRemarks(reading: Reading, remarks: readonly string[]): Reading {
+function withRemarks(reading: Reading, remarks: readonly string[], say: Say): Reading {
   if (reading.kind !== 'found' || remarks.length === 0) return reading
-  const typed = `typed with ${remarks.join(', ')}: the dose depends on strength and form`
-  return { ...reading, note: reading.note ? `${reading.note}; ${typed}` : typed }
+  const typed = say`typed with ${remarks.join(', ')}: the dose depends on strength and form`
+  return { ...reading, note: reading.note ? `${say.text(reading.note)}; ${typed}` : typed }
 }
 
 function read(world: World, typed: string): Reading | null {
   const whole = readExactly(world, typed)
-  if (whole) return withRemarks(whole, cleanName(typed).remarks)
+  if (whole) return withRemarks(whole, cleanName(typed).remarks, world.say)
   const name = cleanName(typed)
   const exact = readBrackets(world, name) ?? readBlend(world, name.text, (part) => readPart(world, part))
   const reading = exact ?? readNear(world, name)
-  return reading && withRemarks(reading, name.remarks)
+  return reading && withRemarks(reading, name.remarks, world.say)
 }
 
 /**

@@ -5,6 +5,7 @@ import type { Subject } from '#engine/graph/subject.ts'
 import { additiveOf } from '#engine/knowledge/acids.ts'
 import type { AcidCompound, AcidTable } from '#engine/knowledge/acids.ts'
 import { matches } from '#engine/knowledge/selector.ts'
+import type { Say } from '#engine/words/say.ts'
 import { readableName } from '#engine/units/readable-name.ts'
 import { short } from '#engine/units/round.ts'
 import type { Chosen } from './adjust-types.ts'
@@ -120,7 +121,7 @@ export function mustPull(addition: Addition, way: 'acid' | 'base', from: { ph: n
 }
 
 /** Name with strength, as it stands on the bottle. */
-export const bottleOf = ({ inci, strength_percent }: Chosen): string =>
+export const bottleOf = ({ inci, strength_percent }: Chosen, say: Say): string =>
   strength_percent === 100
-    ? `${readableName(inci)}, pure`
-    : `${readableName(inci)}, ${short(strength_percent)} % solution`
+    ? say`${readableName(inci)}, pure`
+    : say`${readableName(inci)}, ${say.short(strength_percent)} % solution`

@@ -4,7 +4,8 @@ import { solvePh } from '#engine/chemistry/ph/solve-ph.ts'
 import { buildContext } from '#engine/formula/build-context.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { World } from '#engine/graph/world.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
+import { roundTo } from '#engine/units/round.ts'
 import { additionFor, mustPull } from './additive.ts'
 import type { Addition } from './additive.ts'
 import type { AdjustAsked, Adjusted, Chosen } from './adjust-types.ts'
@@ -69,7 +70,7 @@ function windowOf(context: FormulaContext, target_ph: number): Adjusted['window'
   return { common: window, low, high, verdict, objections, unknown: withoutWindow(context, windows) }
 }
 
-function dilutionTestOf(composition: Composition, asked: AdjustAsked): Adjusted['dilutionTest'] {
+function dilutionTestOf(composition: Composition, asked: AdjustAsked, say: Say): Adjusted['dilutionTest'] {
   const product_percent = asked.diluted ?? USUAL_DILUTION_PERCENT
   const shift = dilutionShift(composition, asked.target_ph, product_percent)
   if (shift === null) return null
@@ -78,7 +79,7 @@ function dilutionTestOf(composition: Composition, asked: AdjustAsked): Adjusted[
     product_percent,
     ph: asked.target_ph,
     ph_diluted,
-    text: `When the product is at pH ${short(asked.target_ph)}, a dilution with ${short(product_percent)} % of it in fresh distilled water reads about ${short(ph_diluted)}.`,
+    text: say`When the product is at pH ${say.short(asked.target_ph)}, a dilution with ${say.short(product_percent)} % of it in fresh distilled water reads about ${say.short(ph_diluted)}.`,
   }
 }
 
@@ -139,7 +140,7 @@ export function adjustPh(world: World, asked: AdjustAsked): Adjusted {
   const addition = choose(context, asked, { ph: product_ph.at(-1) ?? start?.ph, error_ph })
   if (addition && asked.with !== undefined) mustMove(measured, addition, error_ph)
   const amounts = addition && composition.water_share > 0 ? amountsOf(addition, batch_g, composition.water_share) : null
-  const shared = { addition, amounts, target_ph, batch_g }
+  const shared = { addition, amounts, target_ph, batch_g, say: world.say }
   const byLines = byComposition({ ...shared, composition, start })
   const known = composition.water_share >= LEAST_WATER_SHARE ? composition.mixture : nothingKnown(temp_c)
   const byBench = byReadings({
@@ -153,7 +154,7 @@ export function adjustPh(world: World, asked: AdjustAsked): Adjusted {
     reading: { meter, error_ph, temp_c, diluted_percent: asked.diluted ?? null },
     window: windowOf(context, target_ph),
     ways: [byLines, byBench],
-    dilutionTest: dilutionTestOf(composition, asked),
+    dilutionTest: dilutionTestOf(composition, asked, world.say),
     warnings: trapsOf({
       context,
       composition,
@@ -162,7 +163,7 @@ export function adjustPh(world: World, asked: AdjustAsked): Adjusted {
       temp_c,
       ionic_strength: composition.own?.ionic_strength ?? Infinity,
     }),
-    cautions: hazardsOf(addition),
+    cautions: hazardsOf(addition, world.say),
     sources: sourcesOf(composition, addition, sourcesOfWindows(lineWindows(context))),
   }
 }

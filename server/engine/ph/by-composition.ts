@@ -1,7 +1,8 @@
 import { doseTo } from '#engine/chemistry/ph/dose-to.ts'
 import { hiddenCharge, ionOf } from '#engine/chemistry/ph/hidden-charge.ts'
 import type { Mixture } from '#engine/chemistry/ph/mixture.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Addition } from './additive.ts'
 import { bottleOf } from './additive.ts'
 import type { Adjusted, Gap, Span, Way } from './adjust-types.ts'
@@ -31,6 +32,7 @@ export interface CompositionAsked {
   amounts: Amounts | null
   target_ph: number
   batch_g: number
+  say: Say
 }
 
 /** The mixture with as much unnamed charge as brings it to a pH that was read. */
@@ -52,14 +54,14 @@ const notKnown = (uncertainty: string, unknown: Gap[], rest: Partial<Way> = {}):
   ...rest,
 })
 
-const factsOf = ({ composition, start, target_ph }: CompositionAsked): Way['because'] => [
-  { fact: `water and what mixes with it make up ${short(composition.water_share * 100)} % of the product` },
+const factsOf = ({ composition, start, target_ph, say }: CompositionAsked): Way['because'] => [
+  { fact: say`water and what mixes with it make up ${say.short(composition.water_share * 100)} % of the product` },
   ...composition.lines.map(({ compound, mol_per_l }) => ({
-    fact: `${compound.name}: ${short(mol_per_l * 1000)} mmol in a litre of that water`,
+    fact: say`${say.text(compound.name)}: ${say.short(mol_per_l * 1000)} mmol in a litre of that water`,
   })),
   ...(start
-    ? [{ fact: `from pH ${short(start.ph)} (${FROM[start.from]}) to ${short(target_ph)}` }]
-    : [{ fact: `the pH at the start is not known` }]),
+    ? [{ fact: say`from pH ${say.short(start.ph)} (${say.text(FROM[start.from])}) to ${say.short(target_ph)}` }]
+    : [{ fact: say`the pH at the start is not known` }]),
 ]
 
 const FROM = { measured: 'measured', formula: 'stated with the formula', composition: 'worked out from the lines' }
@@ -76,7 +78,7 @@ function dosesOf(mixture: Mixture, addition: Addition, target_ph: number): Span 
 
 /** All lines known: the dose from the start that was read or stated, else from the lines alone. */
 function whenKnown(asked: CompositionAsked, addition: Addition, amounts: Amounts): Way {
-  const { composition, start, target_ph, batch_g } = asked
+  const { composition, start, target_ph, batch_g, say } = asked
   const recipe_ph = composition.own?.ph ?? start?.ph ?? target_ph
   const fitted = start ? fittedTo(composition.mixture, start.ph) : composition.mixture
   const apart = start !== null && start.from === 'formula' && Math.abs(recipe_ph - start.ph) > CONTRADICTS_PH
@@ -88,21 +90,26 @@ function whenKnown(asked: CompositionAsked, addition: Addition, amounts: Amounts
     said(amounts.grams(pick(...doses.map(of).map((dose) => (Number.isNaN(dose) ? 0 : dose)))))
   const dose_g = { min: grams(({ min }) => min, Math.min), max: grams(({ max }) => max, Math.max) }
   if (first === undefined || Number.isNaN(first.at))
-    return notKnown(`${bottleOf(addition)} does not reach pH ${short(target_ph)} here`, [], { because: factsOf(asked) })
+    return notKnown(say`${bottleOf(addition, say)} does not reach pH ${say.short(target_ph)} here`, [], {
+      because: factsOf(asked),
+    })
   const likely_g = said(amounts.grams(first.at))
   const sure_g = apart ? dose_g.min : likely_g
-  const of = bottleOf(addition)
+  const of = bottleOf(addition, say)
   return {
     way: 'composition',
     verdict: apart ? 'range' : 'known',
     dose_g,
     likely_g,
     still_g: null,
-    steps: sure_g > 0 ? stepsTo(sure_g, sure_g / 2, of) : trialStep(trialOf(batch_g, addition.strength_percent), of),
+    steps:
+      sure_g > 0
+        ? stepsTo(sure_g, sure_g / 2, { of, say })
+        : trialStep(trialOf(batch_g, addition.strength_percent), of, say),
     uncertainty: apart
-      ? `By its lines the formula would be at pH ${roundTo(recipe_ph, 1)}, stated is ${short(start?.ph ?? 0)}: the range covers both. Measure the batch first.`
-      : `Good to about ${MODEL_ERROR_PH} in pH, which is the range given (our guess for a product with surfactant, glycol or oil); strengths of the bottles add to it.`,
-    because: [...factsOf(asked), { fact: `by its lines alone it would be at pH ${roundTo(recipe_ph, 2)}` }],
+      ? say`By its lines the formula would be at pH ${roundTo(recipe_ph, 1)}, stated is ${say.short(start?.ph ?? 0)}: the range covers both. Measure the batch first.`
+      : say`Good to about ${MODEL_ERROR_PH} in pH, which is the range given (our guess for a product with surfactant, glycol or oil); strengths of the bottles add to it.`,
+    because: [...factsOf(asked), { fact: say`by its lines alone it would be at pH ${roundTo(recipe_ph, 2)}` }],
     unknown: [],
   }
 }
@@ -131,44 +138,44 @@ const bareGaps = ({ unknown }: Composition): Gap[] => unknown.map(({ ingredient,
 
 /** A wash of glucosides and betaine: the range of bench practice. */
 function asWash(asked: Partly, addition: Addition, amounts: Amounts): Way {
-  const { composition, start, target_ph } = asked
+  const { composition, start, target_ph, say } = asked
   const fall = (start.ph - target_ph) / composition.water_share
   const hidden = { min: WASH_MOL_PER_KG_PH.min * fall, max: WASH_MOL_PER_KG_PH.max * fall }
   const dose_g = spanWith(asked, start.ph, { addition, amounts }, hidden)
   return {
-    ...notKnown(WASH_UNCERTAIN, bareGaps(composition)),
+    ...notKnown(washUncertain(say), bareGaps(composition)),
     verdict: 'range',
     dose_g,
-    steps: stepsTo(dose_g.min, dose_g.min / 2, bottleOf(addition)),
-    because: [...factsOf(asked), { fact: 'a like wash took 12 mmol of acid equivalents per kg and unit of pH' }],
+    steps: stepsTo(dose_g.min, dose_g.min / 2, { of: bottleOf(addition, say), say }),
+    because: [...factsOf(asked), { fact: say`a like wash took 12 mmol of acid equivalents per kg and unit of pH` }],
   }
 }
 
-const WASH_UNCERTAIN =
-  'A factor of three either way around one bench note (0.25 % citric acid from about pH 7 to 5 in a wash of glucosides and betaine): common practice, no measurement of this product. Dose in steps.'
+const washUncertain = (say: Say): string =>
+  say`A factor of three either way around one bench note (0.25 % citric acid from about pH 7 to 5 in a wash of glucosides and betaine): common practice, no measurement of this product. Dose in steps.`
 
 /** Lines that can hold something, with a bound on how much. */
 function withBound(asked: Partly, hidden_most: number, addition: Addition, amounts: Amounts): Way {
-  const { composition, start } = asked
+  const { composition, start, say } = asked
   const dose_g = spanWith(asked, start.ph, { addition, amounts }, { min: 0, max: hidden_most })
   return {
     ...notKnown('', bareGaps(composition)),
     verdict: 'range',
     dose_g,
-    steps: stepsTo(dose_g.min, dose_g.min / 2, bottleOf(addition)),
-    uncertainty: `From nothing to all acid groups that these lines can have; besides good to about ${MODEL_ERROR_PH} in pH.`,
+    steps: stepsTo(dose_g.min, dose_g.min / 2, { of: bottleOf(addition, say), say }),
+    uncertainty: say`From nothing to all acid groups that these lines can have; besides good to about ${MODEL_ERROR_PH} in pH.`,
     because: factsOf(asked),
   }
 }
 
 /** Some lines not known: what the known ones take is the least. */
 function whenPartlyKnown(asked: CompositionAsked, addition: Addition, amounts: Amounts): Way {
-  const { composition, start, target_ph, batch_g } = asked
+  const { composition, start, target_ph, batch_g, say } = asked
   const unknown = bareGaps(composition)
   if (start === null)
     return notKnown(
-      'Not known without a reading of the pH at the start',
-      [...unknown, { says: 'the pH of the batch as it is: measure it and ask again with this reading' }],
+      say`Not known without a reading of the pH at the start`,
+      [...unknown, { says: say`the pH of the batch as it is: measure it and ask again with this reading` }],
       { because: factsOf(asked) },
     )
   const partly = { ...asked, start }
@@ -178,9 +185,12 @@ function whenPartlyKnown(asked: CompositionAsked, addition: Addition, amounts: A
   const isWash = addition.kind === 'acid' && composition.unknown.every(({ wash }) => wash)
   if (isWash && start.ph <= to && target_ph >= from) return asWash(partly, addition, amounts)
   const { min: least_g } = spanWith(asked, start.ph, { addition, amounts }, { min: 0, max: 0 })
-  return notKnown(`Not known: at least ${short(least_g)} g, and how much more only readings tell`, unknown, {
-    because: [...factsOf(asked), { fact: `what is known takes ${short(least_g)} g; what is not known comes on top` }],
-    steps: trialStep(Math.max(least_g / 2, trialOf(batch_g, addition.strength_percent)), bottleOf(addition)),
+  return notKnown(say`Not known: at least ${say.short(least_g)} g, and how much more only readings tell`, unknown, {
+    because: [
+      ...factsOf(asked),
+      { fact: say`what is known takes ${say.short(least_g)} g; what is not known comes on top` },
+    ],
+    steps: trialStep(Math.max(least_g / 2, trialOf(batch_g, addition.strength_percent)), bottleOf(addition, say), say),
   })
 }
 
@@ -194,24 +204,24 @@ const there = (asked: CompositionAsked): Way => ({
   likely_g: 0,
   still_g: null,
   steps: [],
-  uncertainty: 'It is there already, within the error of a reading.',
+  uncertainty: asked.say`It is there already, within the error of a reading.`,
   because: factsOf(asked),
   unknown: [],
 })
 
 /** The dose worked out from what the formula holds. */
 export function byComposition(asked: CompositionAsked): Way {
-  const { composition, start, addition, amounts } = asked
+  const { composition, start, addition, amounts, say } = asked
   if (composition.water_share < LEAST_WATER_SHARE)
-    return notKnown('Not known: with so little water a pH means little', [
-      { says: `water makes up ${short(composition.water_share * 100)} % of the product` },
+    return notKnown(say`Not known: with so little water a pH means little`, [
+      { says: say`water makes up ${say.short(composition.water_share * 100)} % of the product` },
     ])
   if (addition === null || amounts === null)
     return notKnown(
-      'Not known which way the pH has to go: the pH at the start is missing',
+      say`Not known which way the pH has to go: the pH at the start is missing`,
       [
         ...composition.unknown.map(({ ingredient, says }) => ({ ingredient, says })),
-        { says: 'the pH of the batch as it is: measure it' },
+        { says: say`the pH of the batch as it is: measure it` },
       ],
       { because: factsOf(asked) },
     )

@@ -1,7 +1,7 @@
 import { contradicts, extrapolate } from '#engine/chemistry/ph/extrapolate.ts'
 import type { Extrapolated, Titration } from '#engine/chemistry/ph/extrapolate.ts'
 import type { Mixture } from '#engine/chemistry/ph/mixture.ts'
-import { short } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import { bottleOf } from './additive.ts'
 import type { Addition } from './additive.ts'
 import type { AdjustAsked, Gap, Way } from './adjust-types.ts'
@@ -23,6 +23,7 @@ export interface ReadingsAsked {
   batch_g: number
   error_ph: number
   chosen: boolean
+  say: Say
 }
 
 const notKnown = (uncertainty: string, unknown: Gap[], steps: Way['steps'] = []): Way => ({
@@ -57,48 +58,56 @@ function nextSteps(found: Extrapolated, asked: ReadingsAsked, addition: Addition
   const plan_g = amounts.grams(found.plan) - added_g
   const likely_g = amounts.grams(found.likely) - added_g
   const feeling_g = Math.min(lastStep_g * FEELING_SHARE, likely_g * LIKELY_SHARE)
-  return stepsTo(Math.max(plan_g, feeling_g), lastStep_g, bottleOf(addition))
+  return stepsTo(Math.max(plan_g, feeling_g), lastStep_g, { of: bottleOf(addition, asked.say), say: asked.say })
 }
 
-function factsOf({ measured, product_ph, target_ph }: ReadingsAsked, found: Extrapolated, of: string): Way['because'] {
+function factsOf(
+  { measured, product_ph, target_ph, say }: ReadingsAsked,
+  found: Extrapolated,
+  of: string,
+): Way['because'] {
   const line = straightLine(
     measured.map(({ added_g }, n) => ({ added_g, ph: product_ph[n] ?? 0 })),
     target_ph,
   )
   return [
-    ...measured.map(({ added_g, ph }) => ({ fact: `pH ${short(ph)} with ${short(added_g)} g of ${of}` })),
-    { fact: `what is not known in the product holds ${short(found.capacity * 1000)} mmol per litre and unit of pH` },
+    ...measured.map(({ added_g, ph }) => ({ fact: say`pH ${say.short(ph)} with ${say.short(added_g)} g of ${of}` })),
+    {
+      fact: say`what is not known in the product holds ${say.short(found.capacity * 1000)} mmol per litre and unit of pH`,
+    },
     ...(line === null
       ? []
-      : [{ fact: `a straight line through the last two readings would ask for ${short(line)} g in all` }]),
+      : [{ fact: say`a straight line through the last two readings would ask for ${say.short(line)} g in all` }]),
   ]
 }
 
-const here = (asked: ReadingsAsked, added_g: number): Way => ({
+const here = ({ say, ...asked }: ReadingsAsked, added_g: number): Way => ({
   way: 'measured',
   verdict: 'known',
   dose_g: { min: added_g, max: added_g },
   likely_g: added_g,
   still_g: { min: 0, max: 0 },
   steps: [],
-  uncertainty: `Within the error of the reading (${short(asked.error_ph)}) it is there: measure again tomorrow.`,
-  because: [{ fact: `last reading pH ${short(asked.product_ph.at(-1) ?? 0)}, target ${short(asked.target_ph)}` }],
+  uncertainty: say`Within the error of the reading (${say.short(asked.error_ph)}) it is there: measure again tomorrow.`,
+  because: [
+    { fact: say`last reading pH ${say.short(asked.product_ph.at(-1) ?? 0)}, target ${say.short(asked.target_ph)}` },
+  ],
   unknown: [],
 })
 
-const SURE =
-  'Each reading counted as ±ERROR. The least holds whatever is in the product; the most is an estimate (up to ten times what was held so far), and a buffer that acts only nearer the target is not seen yet. Never add more than the last step before you measure again.'
+const sure = (error: string, say: Say): string =>
+  say`Each reading counted as ±${error}. The least holds whatever is in the product; the most is an estimate (up to ten times what was held so far), and a buffer that acts only nearer the target is not seen yet. Never add more than the last step before you measure again.`
 
 /** Readings nearer than their errors say little of the slope. */
-function close({ product_ph, error_ph }: ReadingsAsked): string {
+function close({ product_ph, error_ph, say }: ReadingsAsked): string {
   const [before = 0, last = 0] = product_ph.slice(-2)
   return Math.abs(before - last) <= 2 * error_ph
-    ? 'The last two readings lie no further apart than their errors: the range is wide until a step shows more. '
+    ? say`The last two readings lie no further apart than their errors: the range is wide until a step shows more. `
     : ''
 }
 
 function whenMeasured(asked: ReadingsAsked, addition: Addition, amounts: Amounts): Way {
-  const { measured, product_ph, known, target_ph, error_ph } = asked
+  const { measured, product_ph, known, target_ph, error_ph, say } = asked
   const readings = measured.map(({ added_g }, n) => ({
     added_mol_per_l: amounts.moles(added_g),
     ph: product_ph[n] ?? 0,
@@ -107,8 +116,8 @@ function whenMeasured(asked: ReadingsAsked, addition: Addition, amounts: Amounts
   const other = contradicts(titration)
   const used = other ? { ...titration, known: { systems: [], ions: [], temp_c: known.temp_c } } : titration
   const found = extrapolate(used)
-  const of = bottleOf(addition)
-  if (found === null) return notKnown(`${of} does not reach pH ${short(target_ph)} in this product`, [])
+  const of = bottleOf(addition, say)
+  if (found === null) return notKnown(say`${of} does not reach pH ${say.short(target_ph)} in this product`, [])
   const added_g = measured.at(-1)?.added_g ?? 0
   const total = (mol_per_l: number): number => said(Math.max(added_g, amounts.grams(mol_per_l)))
   const dose_g = { min: total(found.min), max: total(found.max) }
@@ -119,10 +128,10 @@ function whenMeasured(asked: ReadingsAsked, addition: Addition, amounts: Amounts
     likely_g: total(found.likely),
     still_g: { min: said(dose_g.min - added_g), max: said(dose_g.max - added_g) },
     steps: nextSteps(found, asked, addition, amounts),
-    uncertainty: `${close(asked)}${SURE}`.replace('ERROR', short(error_ph)),
+    uncertainty: `${close(asked)}${sure(say.short(error_ph), say)}`,
     because: [
       ...factsOf(asked, found, of),
-      ...(other ? [{ fact: 'the readings contradict the recipe: only the readings are used' }] : []),
+      ...(other ? [{ fact: say`the readings contradict the recipe: only the readings are used` }] : []),
     ],
     unknown: [],
   }
@@ -130,23 +139,28 @@ function whenMeasured(asked: ReadingsAsked, addition: Addition, amounts: Amounts
 
 /** The dose from readings at the bench: a small step, a reading, the next step. */
 export function byReadings(asked: ReadingsAsked): Way {
-  const { measured, product_ph, addition, amounts, target_ph, error_ph, chosen } = asked
+  const { measured, product_ph, addition, amounts, target_ph, error_ph, chosen, say } = asked
   if (addition === null || amounts === null)
-    return notKnown('Not known which way the pH has to go', [
-      { says: 'the pH of the batch as it is: measure it (0 g added)' },
+    return notKnown(say`Not known which way the pH has to go`, [
+      { says: say`the pH of the batch as it is: measure it (0 g added)` },
     ])
   const last_ph = product_ph.at(-1)
   if (last_ph !== undefined && Math.abs(last_ph - target_ph) <= error_ph)
     return here(asked, measured.at(-1)?.added_g ?? 0)
-  const trial = trialStep(firstStep(asked, addition), bottleOf(addition))
+  const trial = trialStep(firstStep(asked, addition), bottleOf(addition, say), say)
   if (measured.length >= 2 && !chosen)
-    return notKnown('Not known of what these grams were', [{ says: 'with: name the acid or base that was added' }])
+    return notKnown(say`Not known of what these grams were`, [
+      { says: say`with: name the acid or base that was added` },
+    ])
   if (measured.length < 2)
     return notKnown(
-      'Two readings are needed: one before anything goes in, one after a small step',
+      say`Two readings are needed: one before anything goes in, one after a small step`,
       [
         {
-          says: measured.length === 0 ? 'the pH with 0 g, and the pH after a small step' : 'the pH after a small step',
+          says:
+            measured.length === 0
+              ? say`the pH with 0 g, and the pH after a small step`
+              : say`the pH after a small step`,
         },
       ],
       trial,

@@ -71,7 +71,7 @@ export function compositionOf(
     if (compound && molar_mass !== undefined && water_share > 0)
       lines.push({ ingredient: substance.subject.id, compound, mol_per_l: inWater(substance, molar_mass, water_share) })
     else
-      for (const gap of buffering(substance.subject, range)) {
+      for (const gap of buffering(substance.subject, range, context.world.say)) {
         unknown.push(gap)
         hidden_most_mol_per_l = addBound(hidden_most_mol_per_l, gap, substance.pure_percent / water_share)
       }
@@ -113,7 +113,7 @@ function boundLye(context: FormulaContext): Unknown[] {
   if (context.oil_percent < FAT_THAT_BINDS_PERCENT) return []
   return linesPlayingHere(context, 'lye').map(({ subject }) => ({
     ingredient: subject.id,
-    says: `${readableName(subject.inci)}: the fats bind it as soap`,
+    says: context.world.say`${readableName(subject.inci)}: the fats bind it as soap`,
   }))
 }
 

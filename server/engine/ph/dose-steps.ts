@@ -1,7 +1,7 @@
+import type { Say } from '#engine/words/say.ts'
 import { stepDown } from './amounts.ts'
 import type { DoseStep } from './adjust-types.ts'
 
-const STIR = 'Stir until even, wait some minutes, measure'
 const MOST_STEPS = 5
 /** A rest this small beside the step before it is not worth a weighing. */
 const LEFTOVER = 0.05
@@ -12,11 +12,13 @@ const TRIAL_SHARE = 5e-5
 export const trialOf = (batch_g: number, strength_percent: number): number =>
   (batch_g * TRIAL_SHARE * 100) / strength_percent
 
-const NEXT = `${STIR}; ask again with this reading before you add more`
-
 /** One small step, to see how the product answers. */
-export const trialStep = (add_g: number, of: string): DoseStep[] => [
-  { add_g: stepDown(add_g), of, then: `${STIR}; this reading and the one before it tell how much more it takes` },
+export const trialStep = (add_g: number, of: string, say: Say): DoseStep[] => [
+  {
+    add_g: stepDown(add_g),
+    of,
+    then: say`Stir until even, wait some minutes, measure; this reading and the one before it tell how much more it takes`,
+  },
 ]
 
 /**
@@ -24,14 +26,15 @@ export const trialStep = (add_g: number, of: string): DoseStep[] => [
  * @param amount_g  what can go in without passing the target
  * @param first_g   largest first step
  */
-export function stepsTo(amount_g: number, first_g: number, of: string): DoseStep[] {
+export function stepsTo(amount_g: number, first_g: number, { of, say }: { of: string; say: Say }): DoseStep[] {
+  const then = say`Stir until even, wait some minutes, measure; ask again with this reading before you add more`
   const steps: DoseStep[] = []
   let left = amount_g
   let last = first_g
   while (steps.length < MOST_STEPS) {
     const add_g = stepDown(Math.min(left, last))
     if (add_g <= 0 || (steps.length > 0 && add_g < last * LEFTOVER)) break
-    steps.push({ add_g, of, then: NEXT })
+    steps.push({ add_g, of, then })
     left -= add_g
     last = add_g
   }

@@ -46,12 +46,12 @@ export function withoutWindow({ lines }: FormulaContext, windows: readonly LineW
 
 const LITTLE_WATER_PERCENT = 1
 
-const notesOf = ({ water_percent }: FormulaContext, unknown: readonly string[]): string[] => [
+const notesOf = ({ water_percent, world: { say } }: FormulaContext, unknown: readonly string[]): string[] => [
   ...(water_percent < LITTLE_WATER_PERCENT
-    ? ['There is no water phase here, so there is no pH either; the windows count once it is wetted.']
+    ? [say`There is no water phase here, so there is no pH either; the windows count once it is wetted.`]
     : []),
   ...(unknown.length > 0
-    ? [`No window is known for ${unknown.length} of the lines: whether they bear this pH is not known.`]
+    ? [say`No window is known for ${unknown.length} of the lines: whether they bear this pH is not known.`]
     : []),
 ]
 
