@@ -13,11 +13,25 @@ const read = (path) => readCsv(join(folder, path))
 const write = (name, rows) => writeTsv(join(here, `${name}.tsv`), COLUMNS, rows)
 const split = (inci) => inci.split(/\s*;\s*/).join(' + ')
 
+/**
+ * Rows from memory or practice that only repeat what every record says by its roles, its classes and its phase: role in
+ * the collectors' own words, charge and phase in one word of the vocabulary, and that who is no formaldehyde releaser
+ * releases none. What was read, or says more, is kept.
+ */
+const CHARGES = ['anionic', 'cationic', 'amphoteric', 'nonionic']
+const PHASES = ['water', 'oil', 'powder', 'cool-down', 'either']
+const repeatsRecord = ({ property, value_text, access }) =>
+  (access === 'memory' || access === 'common-practice') &&
+  (property === 'role' ||
+    (property === 'releases_formaldehyde' && value_text === 'no') ||
+    (property === 'charge' && CHARGES.includes(value_text)) ||
+    (property === 'phase' && PHASES.includes(value_text)))
+
 /** Corrections of rows that were found wrong on checking; each with its reason. */
 const corrected = (row) => row
 
 for (const name of ['structure', 'preservatives', 'actives']) {
-  write(`windows-${name}`, read(`windows/${name}.csv`).filter((r) => !r.inci.startsWith('rule:')).map(corrected))
+  write(`windows-${name}`, read(`windows/${name}.csv`).filter((r) => !r.inci.startsWith('rule:') && !repeatsRecord(r)).map(corrected))
 }
 write('surfactants', read('surfactants/surfactants.csv').map(corrected))
 /** "sunflower oil, high oleic" is a grade with figures of its own; low erucic rapeseed oil is the usual one. */
