@@ -128,9 +128,9 @@ export function batchSheet(world: World, ask: BatchAsk): BatchSheet {
     steps: drafts.map((step) => stepOf(step, sheet)),
     edges: edgesOf(drafts),
     order: drafts.map(({ id }) => id),
-    looks: looksOf(drafts, date),
+    looks: looksOf(plan),
     remarks: [
-      ...sizeRemarks({ batch_g: ask.batch_g, overage_percent, step_g, weighed_g, sum_percent }),
+      ...sizeRemarks({ batch_g: ask.batch_g, overage_percent, step_g, weighed_g, sum_percent }, world.say),
       ...smallLines({ context, items: plan.placed, step_g, batch_g: ask.batch_g }),
       ...workRemarks(plan),
     ],

@@ -2,7 +2,8 @@ import { because, nameOf } from '#engine/checks/say.ts'
 import { usedClaim } from '#engine/graph/subject.ts'
 import type { Temperature } from '#engine/model/batch.ts'
 import { named } from './draft.ts'
-import type { Placed } from './item.ts'
+import type { Say } from '#engine/words/say.ts'
+import type { Placed, Reason } from './item.ts'
 import { practice } from './reasons.ts'
 import { bears_c } from './roles-here.ts'
 
@@ -20,22 +21,30 @@ export function shyest(items: readonly Placed[]): { item: Placed; limit_c: numbe
   return known.sort((a, b) => a.limit_c - b.limit_c || (a.item.key < b.item.key ? -1 : 1))[0] ?? null
 }
 
-export const limitClaim = ({ item, limit_c }: { item: Placed; limit_c: number }) =>
-  because(`${nameOf(item.line.subject)} bears up to ${limit_c} °C`, usedClaim(item.line.subject, 'heat_max_c'))
+export const limitClaim = ({ item, limit_c }: { item: Placed; limit_c: number }, say: Say) =>
+  because(say`${nameOf(item.line.subject)} bears up to ${limit_c} °C`, usedClaim(item.line.subject, 'heat_max_c'))
 
-const USUAL: Record<number, string> = {
-  [COOL_C]: 'preservatives, scents and actives go in at 40 °C or below, whatever more they bear',
-  [POURS_C]: 'a jelly takes its late lines while it still pours, as cool as that allows',
-}
+/** Why no warmer, whatever the lines bear. */
+const usualTop = (top_c: typeof COOL_C | typeof POURS_C, say: Say): Reason =>
+  practice(
+    top_c === COOL_C
+      ? say`preservatives, scents and actives go in at 40 °C or below, whatever more they bear`
+      : say`a jelly takes its late lines while it still pours, as cool as that allows`,
+    say,
+  )
 
 /** Lowest limit among the late lines, with its claim; never above what is usual. */
-export function coolTemp(items: readonly Placed[], top_c = COOL_C): Temperature {
+export function coolTemp(
+  items: readonly Placed[],
+  say: Say,
+  top_c: typeof COOL_C | typeof POURS_C = COOL_C,
+): Temperature {
   const least = shyest(items)
-  const usual = practice(USUAL[top_c] ?? '')
+  const usual = usualTop(top_c, say)
   const unknown = items.filter(({ line }) => bears_c(line) === undefined)
-  const open = unknown.length > 0 ? [because(`what heat ${named(unknown)} bears is not on record`)] : []
+  const open = unknown.length > 0 ? [because(say`what heat ${named(unknown, say)} bears is not on record`)] : []
   if (!least) return { max: top_c, because: [usual, ...open] }
-  const claim = limitClaim(least)
+  const claim = limitClaim(least, say)
   const isLower = least.limit_c < top_c
   return { max: isLower ? least.limit_c : top_c, because: [...(isLower ? [] : [usual]), claim, ...open] }
 }

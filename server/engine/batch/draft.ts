@@ -1,5 +1,6 @@
 import { nameOf, sourcesOf } from '#engine/checks/say.ts'
 import type { Duration, Temperature } from '#engine/model/batch.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Heat } from './heat.ts'
 import type { Placed, Reason } from './item.ts'
 import type { Draft } from './plan.ts'
@@ -48,16 +49,9 @@ export function draft(written: Written): Draft {
   }
 }
 
-/** "a, b and c". */
-export const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`
-
-/** Names of lines as people read them. */
-export const named = (items: readonly Placed[]): string =>
-  listed([...new Set(items.map(({ line }) => nameOf(line.subject)))])
-
-/** "…, one after the other" where there is more than one. */
-export const inTurn = (items: readonly Placed[]): string => (items.length > 1 ? ', one after the other' : '')
+/** Names of lines as people read them: "a, b and c", each once. */
+export const named = (items: readonly Placed[], say: Say): string =>
+  say.list([...new Set(items.map(({ line }) => nameOf(line.subject)))], 'and')
 
 export const sentence = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join(' ')
 
@@ -65,16 +59,19 @@ export const sentence = (...parts: readonly string[]): string => parts.filter((p
 export const tempOf = (heat: Heat): Temperature => ({ min: heat.min_c, max: heat.max_c, because: heat.because })
 
 /** A temperature that rests on no claim. */
-export const usualTemp = (range: { min?: number; max?: number }, why: string): Temperature => ({
+export const usualTemp = (range: { min?: number; max?: number }, why: string, say: Say): Temperature => ({
   ...range,
-  because: [practice(why)],
+  because: [practice(why, say)],
 })
 
-export const usualTime = (min: number, max: number, unit: Duration['unit'], why: string): Duration => ({
+type Span = readonly [min: number, max: number, unit: Duration['unit']]
+
+/** A time that rests on no claim. */
+export const usualTime = ([min, max, unit]: Span, why: string, say: Say): Duration => ({
   min,
   max,
   unit,
-  because: [practice(why)],
+  because: [practice(why, say)],
 })
 
 /** Id of the step that holds the batch so far. */

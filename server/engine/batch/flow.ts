@@ -31,15 +31,15 @@ const WATER: readonly Maker[] = [
 const LATE: readonly Maker[] = [thicken]
 
 /** Whatever still stands in a cup beside the batch comes in before it is filled. */
-const joinRest: Maker = (_plan, before) => {
+const joinRest: Maker = ({ say }, before) => {
   const cups = before.filter(({ isMain, adds }) => !isMain && adds.length > 0).map(({ id }) => id)
   const rest = standing(before, ...cups)
   if (rest.length === 0) return null
   return draft({
     id: 'join',
-    title: 'Bring all together',
-    text: 'Stir what still stands in cups into the batch, in a thin stream.',
-    why: 'Poured in at once it falls out or lumps',
+    title: say`Bring all together`,
+    text: say`Stir what still stands in cups into the batch, in a thin stream.`,
+    why: say`Poured in at once it falls out or lumps`,
     uses: [...held(before), ...rest],
   })
 }

@@ -2,7 +2,9 @@ import { heatAsked } from '#engine/checks/heat-too-low.ts'
 import { because, nameOf } from '#engine/checks/say.ts'
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { rangeOfProperty, wordOf } from '#engine/graph/subject.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { Reason } from './item.ts'
+import { practice } from './reasons.ts'
 import { bears_c, playsHere } from './roles-here.ts'
 
 /** A temperature to be reached, with the claims it rests on. */
@@ -37,13 +39,23 @@ export function mostHeatAsked(lines: readonly FormulaLine[]) {
   return asks.sort((a, b) => b.asked_c - a.asked_c || (key(a) < key(b) ? -1 : 1))[0] ?? null
 }
 
+/** What a line asks for, told with its name. */
+export const askFact = (
+  { line, what, asked_c, claim }: NonNullable<ReturnType<typeof mostHeatAsked>>,
+  say: Say,
+): Reason =>
+  because(
+    what === 'needs'
+      ? say`${nameOf(line.subject)} needs ${asked_c} °C`
+      : say`${nameOf(line.subject)} melts up to ${asked_c} °C`,
+    claim,
+  )
+
 /** A solid or paste without a word on its melting: whether it needs heat is not known. */
 export const heatNeedUnknown = (context: FormulaContext, line: FormulaLine): boolean =>
   heatAsked(line) === null &&
   !['liquid', 'powder'].includes(wordOf(line.subject, 'form') ?? '') &&
   playsHere(context, line, 'emulsifier', 'structurant', 'emollient', 'cationic-conditioner')
-
-const practice = (fact: string): Reason => because(`usual practice: ${fact}`)
 
 /** Top of a range [C]: no line that is heated may be asked to bear more than its claim. */
 const capped = (top_c: number, lowest_c: number, heated: readonly FormulaLine[]): number => {
@@ -60,15 +72,16 @@ const capped = (top_c: number, lowest_c: number, heated: readonly FormulaLine[])
  * Where the recipe states less than a line needs, the need wins and `statedTooLow` says so; the check warns as well.
  */
 export function heatFor(context: FormulaContext, lines: readonly FormulaLine[]): Heat | null {
-  const { hottest_c } = context
+  const { hottest_c, world } = context
+  const { say } = world
   const most = mostHeatAsked(lines)
   if (!most) return statedHeat(context, lines)
-  const fact = because(`${nameOf(most.line.subject)} ${most.what} ${most.asked_c} °C`, most.claim)
+  const fact = askFact(most, say)
   const min_c = most.asked_c
   const heated = context.lines.filter(({ phase }) => phase !== 'cool-down')
   if (hottest_c === null || hottest_c < min_c) {
     const max_c = capped(Math.max(most.sure_c, min_c + SLACK_C), min_c, heated)
-    const slack = practice(`up to ${SLACK_C} °C above, so that it melts within minutes`)
+    const slack = practice(say`up to ${SLACK_C} °C above, so that it melts within minutes`, say)
     return { min_c, max_c, because: [fact, slack], ...(hottest_c !== null && { statedTooLow: hottest_c }) }
   }
   const open = lines.some((line) => heatNeedUnknown(context, line))
@@ -76,18 +89,19 @@ export function heatFor(context: FormulaContext, lines: readonly FormulaLine[]):
   return {
     min_c: open ? Math.max(min_c, top_c - SLACK_C) : min_c,
     max_c: top_c,
-    because: [fact, because(`the recipe states ${hottest_c} °C as the hottest point`)],
+    because: [fact, because(say`the recipe states ${hottest_c} °C as the hottest point`)],
   }
 }
 
 /** Where no line states a need: the heat of the recipe, when something in it may need it. */
 function statedHeat(context: FormulaContext, lines: readonly FormulaLine[]): Heat | null {
-  const { hottest_c } = context
+  const { hottest_c, world } = context
+  const { say } = world
   const open = lines.filter((line) => heatNeedUnknown(context, line))
   if (open.length === 0 || hottest_c === null || hottest_c < PROCESS_HEAT_C) return null
   return {
     min_c: hottest_c - SLACK_C,
     max_c: hottest_c,
-    because: [because(`the recipe states ${hottest_c} °C as the hottest point`)],
+    because: [because(say`the recipe states ${hottest_c} °C as the hottest point`)],
   }
 }

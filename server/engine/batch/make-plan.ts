@@ -55,11 +55,11 @@ interface Asked {
 export function makePlan({ context, items, step_g, date, batchCode }: Asked): Plan {
   const process = processOf(context)
   const heat: Heat | null = process === 'soap' ? null : heatFor(context, meltedLines(context, process))
-  const setting: Setting = { context, process, items, heat }
+  const setting: Setting = { context, say: context.world.say, process, items, heat }
   const first = place(setting)
   const hotGum = process === 'one-phase' || process === 'emulsion' ? heatFor(context, dissolvedHot(first)) : null
   // In one phase what is dissolved or wetted hot heats the whole batch: what bears less has to wait.
-  const whole = first.some((item) => item.place === 'hot') ? hotGum : hotWaterFor(first.filter(isGumPlace))
+  const whole = first.some((item) => item.place === 'hot') ? hotGum : hotWaterFor(first.filter(isGumPlace), setting)
   const again: Setting = process === 'one-phase' && whole ? { ...setting, heat: whole } : setting
   const placed = again === setting ? first : place(again)
   return {

@@ -1,8 +1,8 @@
 import { heatAsked } from '#engine/checks/heat-too-low.ts'
-import { because } from '#engine/checks/say.ts'
 import { HAND_WARM_C, mostHeatAsked } from './heat.ts'
 import type { Item, Place, Placed, Reason } from './item.ts'
 import { pigmentOilFor } from './media.ts'
+import { heatFact } from './place-rule.ts'
 import { heatReason, phaseReason, practice, roleReason, solubilityReason } from './reasons.ts'
 import { bears_c, dissolvesIn, hasClass, inOil, isFirst, isLiquid, isPowder, onlyInOil } from './roles-here.ts'
 import type { Setting } from './setting.ts'
@@ -20,18 +20,19 @@ const isLate = ({ context, heat }: Setting, { line }: Item): boolean =>
 
 function inMelt(item: Item, setting: Setting, hardest_c: number): [Place, Reason[]] {
   const { line, stated } = item
-  const { context } = setting
+  const { context, say } = setting
   if (isDry(item)) {
     const isFine = hasClass(line, 'pigment', 'metal-oxide')
-    return [isFine ? 'pigment' : 'powder', [solubilityReason(line), roleReason(context, line)]]
+    return [isFine ? 'pigment' : 'powder', [solubilityReason(line, say), roleReason(context, line)]]
   }
   if (isLate(setting, item) && !(asked_c(item) > HAND_WARM_C && inOil(line)))
-    return ['cool', [roleReason(context, line), heatReason(line), phaseReason(line, stated)]]
-  if (!inOil(line)) return ['cool', [solubilityReason(line), practice('it does not melt into fat: stirred in last')]]
+    return ['cool', [roleReason(context, line), heatReason(line, say), phaseReason(line, stated, say)]]
+  if (!inOil(line))
+    return ['cool', [solubilityReason(line, say), practice(say`it does not melt into fat: stirred in last`, say)]]
   const asked = heatAsked(line)
-  const melts = asked && asked.asked_c > HAND_WARM_C ? [because(`${asked.what} ${asked.asked_c} °C`, asked.claim)] : []
+  const melts = asked && asked.asked_c > HAND_WARM_C ? [heatFact(asked, say)] : []
   const isSoft = asked !== null && asked.asked_c <= hardest_c - BUTTER_BELOW_C && isFirst(context, line, 'emollient')
-  return [isSoft ? 'butter' : 'oil', [solubilityReason(line), ...melts]]
+  return [isSoft ? 'butter' : 'oil', [solubilityReason(line, say), ...melts]]
 }
 
 const WAX_C = 55
@@ -54,6 +55,7 @@ function withEnoughFat(placed: readonly Placed[]): Placed[] {
 
 /** Places in a product of fats, oils and waxes. */
 export function placeAnhydrous(setting: Setting): Placed[] {
+  const { say } = setting
   const hardest_c = mostHeatAsked(setting.items.map(({ line }) => line))?.asked_c ?? 0
   const placed = setting.items.map((item): Placed => {
     const [place, reasons] = inMelt(item, setting, hardest_c)
@@ -64,7 +66,7 @@ export function placeAnhydrous(setting: Setting): Placed[] {
   const grinder = pigmentOilFor(setting, pigments)
   return eased.map((item) => {
     if (item.key === grinder?.key)
-      return { ...item, place: 'pigment-medium', reasons: [practice('wets the powder'), ...item.reasons] }
+      return { ...item, place: 'pigment-medium', reasons: [practice(say`wets the powder`, say), ...item.reasons] }
     return item.place === 'pigment' && !grinder ? { ...item, place: 'powder' } : item
   })
 }
@@ -73,7 +75,7 @@ export function placeAnhydrous(setting: Setting): Placed[] {
 export const placePowder = (setting: Setting): Placed[] =>
   setting.items.map((item): Placed => {
     const { line } = item
-    const reasons = [roleReason(setting.context, line), solubilityReason(line)]
+    const reasons = [roleReason(setting.context, line), solubilityReason(line, setting.say)]
     if (!isPowder(line) && (isLiquid(line) || dissolvesIn(line) !== 'insoluble'))
       return { ...item, place: 'binder', reasons }
     return { ...item, place: isFirst(setting.context, line, 'colour') ? 'pigment' : 'powder', reasons }

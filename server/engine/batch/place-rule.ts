@@ -1,5 +1,6 @@
 import { heatAsked } from '#engine/checks/heat-too-low.ts'
 import { because } from '#engine/checks/say.ts'
+import type { Say } from '#engine/words/say.ts'
 import { HAND_WARM_C } from './heat.ts'
 import { bears_c } from './roles-here.ts'
 import type { Item, Place, Reason } from './item.ts'
@@ -11,11 +12,13 @@ export type Rule = (item: Item, setting: Setting) => Where
 
 export const at = (place: Place, ...reasons: Reason[]): Where => ({ place, reasons })
 
-export const heatAskReason = ({ line }: Item): Reason => {
+/** What heat a line asks for, with the claim. */
+export const heatFact = ({ what, asked_c, claim }: NonNullable<ReturnType<typeof heatAsked>>, say: Say): Reason =>
+  because(what === 'needs' ? say`needs ${asked_c} °C` : say`melts up to ${asked_c} °C`, claim)
+
+export const heatAskReason = ({ line }: Item, say: Say): Reason => {
   const asked = heatAsked(line)
-  return asked
-    ? because(`${asked.what} ${asked.asked_c} °C`, asked.claim)
-    : because('what heat it needs is not on record')
+  return asked ? heatFact(asked, say) : because(say`what heat it needs is not on record`)
 }
 
 /** Whether it has to be warmer than a hand to melt or dissolve. */

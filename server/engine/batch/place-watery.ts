@@ -30,7 +30,10 @@ export function placeWatery(setting: Setting): Placed[] {
     const found = RULES.reduce<Where>((where, rule) => where ?? rule(item, setting), null)
     return {
       ...item,
-      ...(found ?? { place: 'water', reasons: [solubilityReason(item.line), phaseReason(item.line, item.stated)] }),
+      ...(found ?? {
+        place: 'water',
+        reasons: [solubilityReason(item.line, setting.say), phaseReason(item.line, item.stated, setting.say)],
+      }),
     }
   })
   return withMedia(placed, setting)

@@ -20,6 +20,7 @@ const HEATED: Record<Plan['process'], readonly Place[]> = {
 }
 
 const heatUnknown: Remark = (plan) => {
+  const { say } = plan
   const isHot = plan.process === 'one-phase' ? plan.hotGum !== null : plan.heat !== null
   const open = !isHot
     ? []
@@ -33,29 +34,31 @@ const heatUnknown: Remark = (plan) => {
     {
       kind: 'unknown-heat',
       severity: 'unknown',
-      message: `What heat they bear is not on record: ${named(open)}`,
-      remedy: 'Ask the seller, above all where it is an active, a dye or an extract',
-      because: [because('no heat limit on record')],
+      message: say`What heat they bear is not on record: ${named(open, say)}`,
+      remedy: say`Ask the seller, above all where it is an active, a dye or an extract`,
+      because: [because(say`no heat limit on record`)],
     },
     open,
   )
 }
 
 const needUnknown: Remark = (plan) => {
+  const { say } = plan
   const open = plan.at('oil', 'butter').filter(({ line }) => heatNeedUnknown(plan.context, line))
   return one(
     {
       kind: 'unknown-heat',
       severity: 'unknown',
-      message: `Whether they have to be melted, and at what heat, is not on record: ${named(open)}`,
-      remedy: 'Ask the seller; heat until clear, no more',
-      because: [because('no melting point and no process heat on record')],
+      message: say`Whether they have to be melted, and at what heat, is not on record: ${named(open, say)}`,
+      remedy: say`Ask the seller; heat until clear, no more`,
+      because: [because(say`no melting point and no process heat on record`)],
     },
     open,
   )
 }
 
 const strengthUnknown: Remark = (plan) => {
+  const { say } = plan
   const open = plan.placed.filter(
     ({ line }) =>
       line.strength_percent === undefined &&
@@ -67,15 +70,16 @@ const strengthUnknown: Remark = (plan) => {
     {
       kind: 'unknown-strength',
       severity: 'unknown',
-      message: `How strong it is as supplied is neither stated nor on record: ${named(open)}`,
-      remedy: 'Look on the bottle and state it; another strength is another dose',
-      because: [because('weighed as supplied')],
+      message: say`How strong it is as supplied is neither stated nor on record: ${named(open, say)}`,
+      remedy: say`Look on the bottle and state it; another strength is another dose`,
+      because: [because(say`weighed as supplied`)],
     },
     open,
   )
 }
 
 const phaseUnknown: Remark = (plan) => {
+  const { say } = plan
   const open = plan.placed.filter(
     ({ line, stated }) =>
       stated === undefined && (usedClaim(line.subject, 'phase') ?? usedClaim(line.subject, 'solubility')) === undefined,
@@ -84,27 +88,29 @@ const phaseUnknown: Remark = (plan) => {
     {
       kind: 'unknown-phase',
       severity: 'unknown',
-      message: `Into which phase it goes is neither stated nor on record: ${named(open)}`,
-      remedy: 'Ask the seller in what it dissolves, and state its phase in the recipe',
-      because: [because('phase and solubility are not on record')],
+      message: say`Into which phase it goes is neither stated nor on record: ${named(open, say)}`,
+      remedy: say`Ask the seller in what it dissolves, and state its phase in the recipe`,
+      because: [because(say`phase and solubility are not on record`)],
     },
     open,
   )
 }
 
-const phOpen: Remark = (plan) =>
-  plan.context.ph === null && hasPhStep(plan)
+const phOpen: Remark = (plan) => {
+  const { say } = plan
+  return plan.context.ph === null && hasPhStep(plan)
     ? [
         {
           kind: 'ph-target-unknown',
           severity: 'unknown',
           lines: [],
-          message: 'The recipe names no pH: to which value it has to be brought is not known',
-          remedy: 'Look at the pH windows of its lines and state one',
-          because: [because('no pH was given')],
+          message: say`The recipe names no pH: to which value it has to be brought is not known`,
+          remedy: say`Look at the pH windows of its lines and state one`,
+          because: [because(say`no pH was given`)],
         },
       ]
     : []
+}
 
 /** What is neither stated nor on record, and bears on the work. */
 export const UNKNOWNS: readonly Remark[] = [heatUnknown, needUnknown, strengthUnknown, phaseUnknown, phOpen]

@@ -12,6 +12,7 @@ import { UNKNOWNS } from './remarks-unknown.ts'
 import { bears_c, isPowder, onlyInOil, playsHere } from './roles-here.ts'
 
 const notDissolved: Remark = (plan) => {
+  const { say } = plan
   const hard = plan
     .at('water', 'cool')
     .filter(({ line }) => needsOtherLiquid(plan, line) && plan.process !== 'anhydrous')
@@ -19,13 +20,13 @@ const notDissolved: Remark = (plan) => {
     {
       kind: 'unknown-dissolving',
       severity: 'warn',
-      message: `Hardly dissolves in water, and the recipe has no diol or alcohol enough to take it up: ${named(hard)}`,
-      remedy: 'Keep a part of a diol or alcohol for it, or test first in a small cup',
+      message: say`Hardly dissolves in water, and the recipe has no diol or alcohol enough to take it up: ${named(hard, say)}`,
+      remedy: say`Keep a part of a diol or alcohol for it, or test first in a small cup`,
       because: hard.flatMap(({ line }) => {
         const claim = usedClaim(line.subject, 'water_solubility_percent')
         return claim?.value === undefined
-          ? [because('dissolves first in another liquid')]
-          : [because(`${nameOf(line.subject)}: water takes up ${claim.value} %`, claim)]
+          ? [because(say`dissolves first in another liquid`)]
+          : [because(say`${nameOf(line.subject)}: water takes up ${claim.value} %`, claim)]
       }),
     },
     hard,
@@ -33,8 +34,9 @@ const notDissolved: Remark = (plan) => {
 }
 
 /** A powder that only dissolves in hot fat: how hot is not its melting point. */
-const powderInFat: Remark = (plan) =>
-  plan.at('oil', 'butter').flatMap((item) => {
+const powderInFat: Remark = (plan) => {
+  const { say } = plan
+  return plan.at('oil', 'butter').flatMap((item) => {
     const { subject } = item.line
     const melts_c = rangeOfProperty(subject, 'melting_c')?.max
     if (!isPowder(item.line) || !onlyInOil(item.line) || melts_c === undefined || melts_c <= (plan.heat?.max_c ?? 25))
@@ -43,36 +45,41 @@ const powderInFat: Remark = (plan) =>
       {
         kind: 'unknown-dissolving',
         severity: 'unknown',
-        message: `${nameOf(subject)} melts up to ${melts_c} °C; at what heat it dissolves in this melt is not on record`,
-        remedy: 'Stir until clear before the next line goes in, and look for grains when it is cold',
-        because: [because(`melts up to ${melts_c} °C`, usedClaim(subject, 'melting_c'))],
+        message: say`${nameOf(subject)} melts up to ${melts_c} °C; at what heat it dissolves in this melt is not on record`,
+        remedy: say`Stir until clear before the next line goes in, and look for grains when it is cold`,
+        because: [because(say`melts up to ${melts_c} °C`, usedClaim(subject, 'melting_c'))],
       },
       [item],
     )
   })
+}
 
 const MELTED: readonly Place[] = ['oil', 'butter']
 const EARLY: readonly Place[] = ['gum', 'polymer', 'clay', 'hot', 'water']
 
-/** What the work does with a line, where the recipe says another phase; empty where both agree. */
-function otherThan({ line, stated, place }: Placed, { heat }: Plan): string {
-  if ((stated === 'water' || stated === 'oil') && place === 'cool' && bears_c(line) !== undefined)
-    return 'goes in after the heat here'
-  if (stated !== 'cool-down' || heat === null) return ''
-  if (MELTED.includes(place)) return 'is melted here: cold it stays as grains'
-  return EARLY.includes(place) ? 'goes into the water phase here' : ''
+/** What the work does with a line, where the recipe says another phase; null where both agree. */
+function otherThan({ line, stated, place }: Placed, { say, heat }: Plan): string | null {
+  const name = nameOf(line.subject)
+  if (place === 'cool' && bears_c(line) !== undefined) {
+    if (stated === 'water') return say`${name} stands in the water phase of the recipe and goes in after the heat here`
+    if (stated === 'oil') return say`${name} stands in the oil phase of the recipe and goes in after the heat here`
+  }
+  if (stated !== 'cool-down' || heat === null) return null
+  if (MELTED.includes(place))
+    return say`${name} stands in the cool-down phase of the recipe and is melted here: cold it stays as grains`
+  return EARLY.includes(place)
+    ? say`${name} stands in the cool-down phase of the recipe and goes into the water phase here`
+    : null
 }
 
 /** The recipe says one phase, the work another: said, with the reason. */
 const moved: Remark = (plan) =>
   plan.placed.flatMap((item) => {
-    const does = otherThan(item, plan)
-    if (does === '') return []
-    const message = `${nameOf(item.line.subject)} stands in the ${item.stated} phase of the recipe and ${does}`
-    return one({ kind: 'moved', severity: 'note', message, because: [...item.reasons] }, [item])
+    const message = otherThan(item, plan)
+    return message === null ? [] : one({ kind: 'moved', severity: 'note', message, because: [...item.reasons] }, [item])
   })
 
-const heatDiffers: Remark = ({ heat }) =>
+const heatDiffers: Remark = ({ say, heat }) =>
   heat?.statedTooLow === undefined
     ? []
     : [
@@ -80,8 +87,8 @@ const heatDiffers: Remark = ({ heat }) =>
           kind: 'heat-differs',
           severity: 'warn',
           lines: [],
-          message: `The recipe stops at ${heat.statedTooLow} °C; its lines need at least ${heat.min_c} °C, and that is what stands here`,
-          remedy: 'Correct the heat of the recipe, or take lines that melt lower',
+          message: say`The recipe stops at ${heat.statedTooLow} °C; its lines need at least ${heat.min_c} °C, and that is what stands here`,
+          remedy: say`Correct the heat of the recipe, or take lines that melt lower`,
           because: heat.because,
         },
       ]
@@ -92,6 +99,7 @@ const WAX_SETS_C = 50
 
 /** What bears little heat cannot be stirred into a melt that sets above it. */
 const setsFirst: Remark = (plan) => {
+  const { say } = plan
   const waxes = plan.placed.filter(({ line }) => playsHere(plan.context, line, 'wax'))
   const wax_percent = waxes.reduce((sum, { line }) => sum + line.share_percent, 0)
   if (plan.process !== 'anhydrous' || wax_percent < WAX_PERCENT) return []
@@ -100,11 +108,11 @@ const setsFirst: Remark = (plan) => {
     {
       kind: 'too-hot-to-pour',
       severity: 'warn',
-      message: `With ${Number(wax_percent.toPrecision(3))} % wax the melt is stiff before it is cool enough for ${named(shy)}`,
-      remedy: 'Work it into the soft, cold mass, or take less wax or a line that bears more',
+      message: say`With ${Number(wax_percent.toPrecision(3))} % wax the melt is stiff before it is cool enough for ${named(shy, say)}`,
+      remedy: say`Work it into the soft, cold mass, or take less wax or a line that bears more`,
       because: [
-        ...shy.map(({ line }) => heatReason(line)),
-        practice(`a melt with wax sets at about ${WAX_SETS_C} °C and above`),
+        ...shy.map(({ line }) => heatReason(line, say)),
+        practice(say`a melt with wax sets at about ${WAX_SETS_C} °C and above`, say),
       ],
     },
     shy,

@@ -1,4 +1,4 @@
-import { HOT_OIL, hazardsOf } from './cautions.ts'
+import { hotOil, hazardsOf } from './cautions.ts'
 import { draft, held, named, sentence, tempOf, usualTime } from './draft.ts'
 import { heatFor } from './heat.ts'
 import type { Maker } from './plan.ts'
@@ -7,21 +7,23 @@ import { coolTemp } from './cool-temp.ts'
 import { told, waysOf } from './ways.ts'
 
 export const meltBar: Maker = (plan) => {
+  const { say } = plan
   const fats = plan.at('oil')
   if (fats.length === 0) return null
   return draft({
     id: 'melt',
-    title: 'Melt the fats',
-    text: `Melt ${named(fats)} in a water bath until clear.`,
-    why: 'They are the glue in which the washing powder is wetted',
+    title: say`Melt the fats`,
+    text: say`Melt ${named(fats, say)} in a water bath until clear.`,
+    why: say`They are the glue in which the washing powder is wetted`,
     adds: fats,
     after: ['weigh'],
     temp: plan.heat ? tempOf(plan.heat) : undefined,
-    cautions: [HOT_OIL, ...hazardsOf(plan.context, fats)],
+    cautions: [hotOil(say), ...hazardsOf(plan.context, fats)],
   })
 }
 
 export const workIn: Maker = (plan, before) => {
+  const { say } = plan
   const items = plan.at('surfactant')
   if (items.length === 0) return null
   const liquids = items.filter(({ line }) => isLiquid(line))
@@ -32,23 +34,23 @@ export const workIn: Maker = (plan, before) => {
   )
   return draft({
     id: 'work-in',
-    title: 'Work the surfactants to a paste',
+    title: say`Work the surfactants to a paste`,
     text: sentence(
-      liquids.length > 0 ? `Stir ${named(liquids)} in.` : '',
+      liquids.length > 0 ? say`Stir ${named(liquids, say)} in.` : '',
       solids.length > 0
-        ? `Strew ${named(solids)} in slowly and knead over the water bath until the paste is even.`
+        ? say`Strew ${named(solids, say)} in slowly and knead over the water bath until the paste is even.`
         : '',
     ),
-    why: 'The powder has to be wetted grain by grain; dry pockets crumble in use',
+    why: say`The powder has to be wetted grain by grain; dry pockets crumble in use`,
     adds: items,
     uses: held(before),
     temp: heat ? tempOf(heat) : undefined,
-    time: usualTime(15, 45, 'minutes', 'until no dry grain is felt'),
+    time: usualTime([15, 45, 'minutes'], say`until no dry grain is felt`, say),
     because: told(waysOf(items)),
     sources: waysOf(items),
     cautions: [
       ...(solids.some(({ line }) => isPowder(line))
-        ? ['Surfactant dust makes you cough: dust mask, no draught, lid on the jar.']
+        ? [say`Surfactant dust makes you cough: dust mask, no draught, lid on the jar.`]
         : []),
       ...hazardsOf(plan.context, items),
     ],
@@ -56,13 +58,14 @@ export const workIn: Maker = (plan, before) => {
 }
 
 export const barPowder: Maker = (plan, before) => {
+  const { say } = plan
   const powders = plan.at('powder')
   if (powders.length === 0) return null
   return draft({
     id: 'add-powder',
-    title: 'Knead the powders in',
-    text: `Sieve ${named(powders)} in and knead until the colour is even.`,
-    why: 'They do not melt and are spread only by kneading',
+    title: say`Knead the powders in`,
+    text: say`Sieve ${named(powders, say)} in and knead until the colour is even.`,
+    why: say`They do not melt and are spread only by kneading`,
     adds: powders,
     uses: held(before),
     cautions: hazardsOf(plan.context, powders),
@@ -71,27 +74,30 @@ export const barPowder: Maker = (plan, before) => {
 
 /** Scents and what bears no heat, into a paste that can just be kneaded. */
 export const barLate: Maker = (plan, before) => {
+  const { say } = plan
   const items = plan.at('cool')
   if (items.length === 0) return null
   return draft({
     id: 'cool-down',
-    title: 'Let it cool and knead the last lines in',
-    text: `Let the paste cool until it can just be kneaded and work ${named(items)} in.`,
-    why: 'Heat drives scents off, and breaks actives and preservatives',
+    title: say`Let it cool and knead the last lines in`,
+    text: say`Let the paste cool until it can just be kneaded and work ${named(items, say)} in.`,
+    why: say`Heat drives scents off, and breaks actives and preservatives`,
     adds: items,
     uses: held(before),
-    temp: coolTemp(items),
+    temp: coolTemp(items, say),
     cautions: hazardsOf(plan.context, items),
   })
 }
 
-export const pressBar: Maker = (plan, before) =>
-  draft({
+export const pressBar: Maker = (plan, before) => {
+  const { say } = plan
+  return draft({
     id: 'press',
-    title: 'Press into moulds',
-    text: 'Press the warm paste firmly into moulds without air, let it get cold, turn it out and let it dry in the air.',
-    why: 'Air pockets are where bars break',
+    title: say`Press into moulds`,
+    text: say`Press the warm paste firmly into moulds without air, let it get cold, turn it out and let it dry in the air.`,
+    why: say`Air pockets are where bars break`,
     uses: held(before),
-    time: usualTime(1, 3, 'days', 'until firm and dry to the touch'),
-    cautions: plan.heat ? ['The paste is hot: gloves.'] : [],
+    time: usualTime([1, 3, 'days'], say`until firm and dry to the touch`, say),
+    cautions: plan.heat ? [say`The paste is hot: gloves.`] : [],
   })
+}

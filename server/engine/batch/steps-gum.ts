@@ -7,7 +7,7 @@ import { hotWaterFor, told, waysOf } from './ways.ts'
 
 /** Gums that have to be wetted; of what dissolves hot only those that lump. */
 const wettable = (plan: Plan): Placed[] =>
-  plan.at('gum', 'hot').filter(({ place, line }) => !isHotWetted(line) && (place === 'gum' || isGum(plan, line)))
+  plan.at('gum', 'hot').filter(({ place, line }) => !isHotWetted(plan, line) && (place === 'gum' || isGum(plan, line)))
 
 /** How gums meet water without lumps in this batch. */
 export function wetting(plan: Plan): 'polyol' | 'oil' | 'shear' | 'none' {
@@ -19,15 +19,16 @@ export function wetting(plan: Plan): 'polyol' | 'oil' | 'shear' | 'none' {
 }
 
 export const wetGum: Maker = (plan) => {
+  const { say } = plan
   const gums = wettable(plan)
   if (wetting(plan) !== 'polyol') return null
   const medium = plan.at('gum-medium')
   const ways = waysOf(gums)
   return draft({
     id: 'wet-gum',
-    title: 'Wet the gum',
-    text: `Stir ${named(gums)} into ${named(medium)} to a smooth slurry without dry spots.`,
-    why: 'A powder that meets water dry swells at its skin and stays dry inside: fish eyes that no stirring gets out',
+    title: say`Wet the gum`,
+    text: say`Stir ${named(gums, say)} into ${named(medium, say)} to a smooth slurry without dry spots.`,
+    why: say`A powder that meets water dry swells at its skin and stays dry inside: fish eyes that no stirring gets out`,
     adds: [...gums, ...medium],
     because: told(ways),
     sources: ways,
@@ -38,46 +39,47 @@ export const wetGum: Maker = (plan) => {
 
 /** Swelling clay, in plain water before anything else. */
 export const swellClay: Maker = (plan) => {
+  const { say } = plan
   const clays = plan.at('clay')
   if (clays.length === 0) return null
   const ways = waysOf(clays)
   return draft({
     id: 'swell-clay',
-    title: 'Let the clay swell',
-    text: `Strew ${named(clays)} into the plain water under strong stirring and let it swell before anything else goes in.`,
-    why: 'Salts, acids and surfactants keep the platelets from opening',
+    title: say`Let the clay swell`,
+    text: say`Strew ${named(clays, say)} into the plain water under strong stirring and let it swell before anything else goes in.`,
+    why: say`Salts, acids and surfactants keep the platelets from opening`,
     adds: [...clays, ...plan.at('base')],
-    time: usualTime(30, 60, 'minutes', 'strong stirring, cold water; a day standing does as well'),
+    time: usualTime([30, 60, 'minutes'], say`strong stirring, cold water; a day standing does as well`, say),
     because: told(ways),
     sources: ways,
     cautions: hazardsOf(plan.context, clays),
   })
 }
 
-const SHY_OF_SHEAR = 'stir slowly: hard shear cuts the chains and whips air in'
-
 /** Acrylic powder, strewn on water and left to sink. */
 export const strewPolymer: Maker = (plan, before) => {
+  const { say } = plan
   const polymers = plan.at('polymer')
   if (polymers.length === 0) return null
   const main = held(before)
   const water = main.length === 0 ? plan.at('base') : []
   return draft({
     id: 'strew-polymer',
-    title: 'Strew the polymer on the water',
-    text: `Sieve ${named(polymers)} onto the surface of the water and do not stir until it has sunk and is wet through. Then ${SHY_OF_SHEAR}.`,
+    title: say`Strew the polymer on the water`,
+    text: say`Sieve ${named(polymers, say)} onto the surface of the water and do not stir until it has sunk and is wet through. Then stir slowly: hard shear cuts the chains and whips air in.`,
     why: polymers.some(({ line }) => line.subject.needs.some(({ need }) => need === 'neutraliser'))
-      ? 'Stirred in dry it balls; wet through it makes a thin, cloudy, acid liquid that thickens only when it is neutralised'
-      : 'Stirred in dry it balls; strewn and wetted grain by grain it swells evenly',
+      ? say`Stirred in dry it balls; wet through it makes a thin, cloudy, acid liquid that thickens only when it is neutralised`
+      : say`Stirred in dry it balls; strewn and wetted grain by grain it swells evenly`,
     adds: [...polymers, ...water],
     uses: main,
-    time: usualTime(20, 60, 'minutes', 'until no grain is dry'),
+    time: usualTime([20, 60, 'minutes'], say`until no grain is dry`, say),
     cautions: hazardsOf(plan.context, polymers),
   })
 }
 
 /** Gums and solids that dissolve in water only with heat. */
 export const dissolveHot: Maker = (plan, before) => {
+  const { say } = plan
   const hot = plan.at('hot')
   if (hot.length === 0) return null
   const slurry = standing(before, 'wet-gum')
@@ -88,57 +90,61 @@ export const dissolveHot: Maker = (plan, before) => {
   const ways = waysOf(hot)
   return draft({
     id: 'dissolve-hot',
-    title: 'Dissolve with heat',
+    title: say`Dissolve with heat`,
     text: sentence(
-      slurry.length > 0 ? 'Stir the slurry into the cold water.' : `Stir ${named(adds)} into the cold water.`,
-      'Heat under stirring, covered between, until nothing grainy is left.',
+      slurry.length > 0
+        ? say`Stir the slurry into the cold water.`
+        : say`Stir ${named(adds, say)} into the cold water.`,
+      say`Heat under stirring, covered between, until nothing grainy is left.`,
     ),
-    why: `${named(hot)} dissolves only with heat; cold it stays as swollen grains`,
+    why: say`${named(hot, say)} dissolves only with heat; cold it stays as swollen grains`,
     adds: [...adds, ...water],
     uses: [...main, ...slurry],
     temp: plan.hotGum ? tempOf(plan.hotGum) : undefined,
     because: told(ways),
     sources: ways,
-    cautions: ['Hot jelly sticks and burns: long sleeves, stir slowly.', ...hazardsOf(plan.context, adds)],
+    cautions: [say`Hot jelly sticks and burns: long sleeves, stir slowly.`, ...hazardsOf(plan.context, adds)],
   })
 }
 
 /** Cellulose ethers that want hot water first and dissolve as it cools. */
 export const wetHot: Maker = (plan, before) => {
-  const gums = plan.at('gum').filter(({ line }) => isHotWetted(line))
+  const { say } = plan
+  const gums = plan.at('gum').filter(({ line }) => isHotWetted(plan, line))
   if (gums.length === 0) return null
   const ways = waysOf(gums)
-  const water = hotWaterFor(gums)
+  const water = hotWaterFor(gums, plan)
   const main = held(before)
   return draft({
     id: 'wet-hot',
-    title: 'Wet the gum in hot water',
-    text: `Stir ${named(gums)} into this part of the water, hot, until every grain is wet; it dissolves as it gets cold.`,
-    why: 'In cold water it lumps, in hot water it does not dissolve and can be spread',
+    title: say`Wet the gum in hot water`,
+    text: say`Stir ${named(gums, say)} into this part of the water, hot, until every grain is wet; it dissolves as it gets cold.`,
+    why: say`In cold water it lumps, in hot water it does not dissolve and can be spread`,
     adds: [...gums, ...(main.length === 0 ? plan.at('base') : [])],
     uses: main,
     temp: water ? { min: water.min_c, because: water.because } : undefined,
     because: told(ways),
     sources: ways,
-    cautions: ['Hot water scalds.', ...hazardsOf(plan.context, gums)],
+    cautions: [say`Hot water scalds.`, ...hazardsOf(plan.context, gums)],
   })
 }
 
 /** Where nothing in the recipe wets it: slowly into the vortex. */
 export const strewGum: Maker = (plan, before) => {
+  const { say } = plan
   if (wetting(plan) !== 'shear') return null
-  const gums = plan.at('gum').filter(({ line }) => !isHotWetted(line))
+  const gums = plan.at('gum').filter(({ line }) => !isHotWetted(plan, line))
   if (gums.length === 0) return null
   const main = held(before)
   const ways = waysOf(gums)
   return draft({
     id: 'strew-gum',
-    title: 'Strew the gum into moving water',
-    text: `Stir the water hard and strew ${named(gums)} in, a pinch at a time, each wetted before the next; go on until no lumps are left.`,
-    why: 'The recipe has no glycerin or diol enough to wet it in; only shear keeps it from lumping',
+    title: say`Strew the gum into moving water`,
+    text: say`Stir the water hard and strew ${named(gums, say)} in, a pinch at a time, each wetted before the next; go on until no lumps are left.`,
+    why: say`The recipe has no glycerin or diol enough to wet it in; only shear keeps it from lumping`,
     adds: [...gums, ...(main.length === 0 ? plan.at('base') : [])],
     uses: main,
-    time: usualTime(10, 30, 'minutes', 'until it has swollen'),
+    time: usualTime([10, 30, 'minutes'], say`until it has swollen`, say),
     because: told(ways),
     sources: ways,
     cautions: hazardsOf(plan.context, gums),
