@@ -11,6 +11,11 @@ const IN_ALL_LANGUAGES: ReadonlySet<string> = new Set([
   '/api/resolve',
   '/api/swaps',
   '/api/swap-sheet',
+  '/api/ingredients/:id',
+  '/api/ingredients/:id/stand-ins',
+  '/api/names',
+  '/api/roles',
+  '/api/roles/:id',
 ])
 
 export const speaks = ({ url }: Route, language: Language): Language => (IN_ALL_LANGUAGES.has(url) ? language : 'en')

@@ -133,13 +133,15 @@ export function describeIngredient(world: World, id: string): IngredientDescript
     windows: windowsOf(subject),
     claims: claimsOf(subject, world),
     contested,
-    decisions: decisionsOf(subject, contested),
+    decisions: decisionsOf(subject, contested, world.say),
     neighbours: neighboursOf(subject, world),
     limits: subject.limits.map((limit) => ({
       id: limit.id,
       market: limit.market,
-      title: [limit.act, `entry ${limit.entry}`, limit.title].filter((part) => part !== '').join(', '),
-      text: limitTexts(limit),
+      title: [world.say.text(limit.act), world.say`entry ${limit.entry}`, world.say.text(limit.title)]
+        .filter((part) => part !== '')
+        .join(', '),
+      text: limitTexts(limit, world.say),
     })),
     cautions: subject.cautions,
   }

@@ -1,13 +1,10 @@
 import type { Limit, LimitRow, When } from '#engine/model/records.ts'
-import { rangeText } from '#engine/units/range.ts'
+import type { Say } from '#engine/words/say.ts'
 import type { World } from './world.ts'
 
-const anyOf = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
-
 function termText(term: string, world: World): string {
-  if (term.startsWith('!')) return `not ${termText(term.slice(1), world)}`
-  if (term.startsWith('class:')) return `any ${term.slice(6)}`
+  if (term.startsWith('!')) return world.say`not ${termText(term.slice(1), world)}`
+  if (term.startsWith('class:')) return world.say`any ${term.slice(6)}`
   if (term.startsWith('role:')) return world.knowledge.roles.get(term.slice(5))?.label ?? term.slice(5)
   return world.find(term)?.inci ?? term
 }
@@ -16,68 +13,81 @@ const selectorText = (selector: string, world: World): string =>
   selector
     .split('&')
     .map((term) => termText(term.trim(), world))
-    .join(' and ')
+    .join(` ${world.say`and`} `)
 
 /** Circumstances of a statement for people: "in powder or bar, at pH 2 to 4.5". */
 export function whenText(when: When, world: World): string {
-  const many = (selectors: readonly string[]) => anyOf(selectors.map((one) => selectorText(one, world)))
+  const { say } = world
+  const any = (words: readonly string[]) => say.list(words.map(say.text), 'or')
+  const many = (selectors: readonly string[]) =>
+    say.list(
+      selectors.map((one) => selectorText(one, world)),
+      'or',
+    )
   return [
-    when.form && `in ${anyOf(when.form)}`,
-    when.product && `in ${when.product} products`,
-    when.areas && `on ${anyOf(when.areas)}`,
-    when.min_percent !== undefined && `from ${when.min_percent} %`,
-    when.max_percent !== undefined && `up to ${when.max_percent} %`,
-    when.ph && `at pH ${rangeText(when.ph)}`,
-    when.with && `beside ${many(when.with)}`,
-    when.without && `without ${many(when.without)}`,
+    when.form && say`in ${any(when.form)}`,
+    when.product && say`in ${say.text(when.product)} products`,
+    when.areas && say`on ${any(when.areas)}`,
+    when.min_percent !== undefined && say`from ${when.min_percent} %`,
+    when.max_percent !== undefined && say`up to ${when.max_percent} %`,
+    when.ph && say`at pH ${say.range(when.ph)}`,
+    when.with && say`beside ${many(when.with)}`,
+    when.without && say`without ${many(when.without)}`,
   ]
     .filter(Boolean)
     .join(', ')
 }
 
-const USES: Record<string, string> = {
-  preservative: 'as preservative',
-  'not-preservative': 'other than as preservative',
-  'uv-filter': 'as UV filter',
-  fragrance: 'as fragrance',
-  'hair-dye': 'as hair dye',
+const USES: Record<string, (say: Say) => string> = {
+  preservative: (say) => say`as preservative`,
+  'not-preservative': (say) => say`other than as preservative`,
+  'uv-filter': (say) => say`as UV filter`,
+  fragrance: (say) => say`as fragrance`,
+  'hair-dye': (say) => say`as hair dye`,
 }
 
-function whereText({ scope }: LimitRow, use: string): string {
+function whereText({ scope }: LimitRow, use: string, say: Say): string {
+  const any = (words: readonly string[]) => say.list(words.map(say.text), 'or')
   return [
-    USES[use],
-    scope.product && `in ${scope.product} products`,
-    scope.form && `in the form of ${anyOf(scope.form)}`,
-    scope.areas && `on ${anyOf(scope.areas)}`,
-    scope.not_areas && `not on ${anyOf(scope.not_areas)}`,
-    scope.only && `only: ${scope.only}`,
+    USES[use]?.(say),
+    scope.product && say`in ${say.text(scope.product)} products`,
+    scope.form && say`in the form of ${any(scope.form)}`,
+    scope.areas && say`on ${any(scope.areas)}`,
+    scope.not_areas && say`not on ${any(scope.not_areas)}`,
+    scope.only && say`only: ${say.text(scope.only)}`,
   ]
     .filter(Boolean)
     .join(', ')
 }
 
-function boundText(row: LimitRow, basis: string | undefined): string | undefined {
-  if (row.prohibited) return 'prohibited'
-  return row.max_percent === undefined ? undefined : `at most ${row.max_percent} %${basis ? ` ${basis}` : ''}`
+function boundText(row: LimitRow, basis: string | undefined, say: Say): string | undefined {
+  if (row.prohibited) return say`prohibited`
+  if (row.max_percent === undefined) return undefined
+  const bound = say`at most ${row.max_percent} %`
+  return basis ? `${bound} ${say.text(basis)}` : bound
 }
 
-function rowText(row: LimitRow, limit: Limit): string {
-  const from = row.warning_above_percent === undefined ? '' : ` above ${row.warning_above_percent} %`
+function labelText({ warning, warning_above_percent: above }: LimitRow, say: Say): string | undefined {
+  if (!warning) return undefined
+  return above === undefined ? say`label: "${say.text(warning)}"` : say`label above ${above} %: "${say.text(warning)}"`
+}
+
+function rowText(row: LimitRow, limit: Limit, say: Say): string {
   return [
-    [boundText(row, limit.basis), whereText(row, limit.use)].filter(Boolean).join(' '),
-    row.ph && `pH ${rangeText(row.ph)}`,
-    row.condition,
-    row.warning && `label${from}: "${row.warning}"`,
-    row.applies_from && `applies from ${row.applies_from}`,
-    row.older_stock_until && `goods already on the market until ${row.older_stock_until}`,
-    row.note,
+    [boundText(row, limit.basis, say), whereText(row, limit.use, say)].filter(Boolean).join(' '),
+    row.ph && say`pH ${say.range(row.ph)}`,
+    row.condition && say.text(row.condition),
+    labelText(row, say),
+    row.applies_from && say`applies from ${row.applies_from}`,
+    row.older_stock_until && say`goods already on the market until ${row.older_stock_until}`,
+    row.note && say.text(row.note),
   ]
     .filter(Boolean)
     .join('; ')
 }
 
 /** One sentence a row of a legal entry; an opinion of experts is said to be one. */
-export function limitTexts(limit: Limit): string[] {
-  const lead = limit.kind === 'opinion' ? 'opinion of experts, not law: ' : ''
-  return limit.rows.map((row) => `${lead}${rowText(row, limit)}`).filter((text) => text !== lead)
+export function limitTexts(limit: Limit, say: Say): string[] {
+  const lead = limit.kind === 'opinion' ? say`opinion of experts, not law: ` : ''
+  return limit.rows.map((row) => `${lead}${rowText(row, limit, say)}`).filter((text) => text !== lead)
 }

@@ -56,13 +56,15 @@ function usesOf(subject: Subject, { knowledge }: World): SourceUse[] {
   ]
 }
 
-const lawUses = ({ knowledge }: World): SourceUse[] =>
+const lawUses = ({ knowledge, say }: World): SourceUse[] =>
   knowledge.limits.flatMap((limit) => {
     return limit.rows.map((row) => ({
       ingredient: null,
-      label: [limit.act, `entry ${limit.entry}`, limit.title].filter((part) => part !== '').join(', '),
+      label: [say.text(limit.act), say`entry ${limit.entry}`, say.text(limit.title)]
+        .filter((part) => part !== '')
+        .join(', '),
       on: 'limit' as const,
-      text: limitTexts({ ...limit, rows: [row] }).join('; '),
+      text: limitTexts({ ...limit, rows: [row] }, say).join('; '),
       kind: 'law' as const,
       source: row.source,
       locator: row.locator,
