@@ -3,6 +3,7 @@ import { contestedProperties } from '#engine/graph/contested.ts'
 import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
 import { askedBy, lacks } from '#engine/knowledge/tier.ts'
 import { statedFew } from '#engine/knowledge/lints/role-has-five-members.ts'
+import { isByProgram, isFromClass } from '#engine/model/evidence.ts'
 import type { Claim, Ingredient, Provenance } from '#engine/model/records.ts'
 
 export const ACCESS = ['read', 'secondary', 'memory', 'common-practice'] as const
@@ -18,8 +19,8 @@ export interface Seen {
   seen_share: number | null
 }
 
-/** How usual a thing is and into which phase it is weighed are the tool's own judgement, not facts out of a source. */
-const OWN_JUDGEMENT = new Set(['usual', 'phase'])
+/** How usual a thing is with small makers is the tool's own grading, no claim about the world. */
+const OWN_GRADING = 'usual'
 
 function seenOf(list: readonly Pick<Provenance, 'access'>[]): Seen {
   const counts = { read: 0, secondary: 0, memory: 0, 'common-practice': 0 }
@@ -29,6 +30,13 @@ function seenOf(list: readonly Pick<Provenance, 'access'>[]): Seen {
 }
 
 const claimsOf = (one: Ingredient): Claim[] => [...one.facts.values()].flat()
+
+/** What classes and roles state about their members, each statement once. */
+const classClaims = ({ classFacts: { classes, roles } }: World['knowledge']): Claim[] =>
+  [...classes.values(), ...roles.values()].flat().flatMap(({ claims }) => claims)
+
+/** Claims that somebody outside made: neither worked out by the program nor the tool's own grading. */
+const isFromOutside = (claim: Claim): boolean => !isByProgram(claim) && claim.property !== OWN_GRADING
 
 const statementsOf = (one: Ingredient): Provenance[] => [
   ...one.roles,
@@ -64,9 +72,13 @@ export function claimsReport({ knowledge }: World) {
       inventory_only: knowledge.inventory.size - records.filter(({ id }) => knowledge.inventory.has(id)).length,
     },
     claims: {
+      from_outside: seenOf([...claims.filter(isFromOutside), ...classClaims(knowledge)]),
+      of_classes: seenOf(classClaims(knowledge)),
       all: seenOf(claims),
       deciding: seenOf(claims.filter(({ used }) => used)),
-      without_own_judgement: seenOf(claims.filter(({ property }) => !OWN_JUDGEMENT.has(property))),
+      worked_out: seenOf(claims.filter(isByProgram)),
+      taken_from_classes: claims.filter(isFromClass).length,
+      own_grading: claims.filter(({ property }) => property === OWN_GRADING).length,
       with_inventory: seenOf([...claims, ...listed]),
       with_every_name: seenOf([...claims, ...everyName]),
       statements: seenOf(records.flatMap(statementsOf)),
@@ -78,7 +90,10 @@ export function claimsReport({ knowledge }: World) {
       ),
       by_kind: countBy(claims, ({ kind }) => kind),
       by_property: Object.fromEntries(
-        properties.map((property) => [property, seenOf(claims.filter((claim) => claim.property === property))]),
+        properties.map((property) => [
+          property,
+          seenOf(claims.filter((claim) => claim.property === property && isFromOutside(claim))),
+        ]),
       ),
       measured_from_memory: claims.filter(({ kind, access }) => kind === 'measured' && access === 'memory').length,
     },
