@@ -42,7 +42,8 @@ export async function describeRoutes(app: FastifyInstance, version: string): Pro
       info: {
         title: 'Understudy',
         version,
-        description: 'Stand-ins for cosmetic ingredients, re-doses and checks of the whole formula, with sources.',
+        description:
+          'Stand-ins for cosmetic ingredients, re-doses and checks of the whole formula, with sources. Sentences of the answers come in English, or in German where Accept-Language asks for it and content-language says so.',
       },
     },
     transform: ({ schema, url, route }) => {
