@@ -45,6 +45,8 @@ export interface Parts {
   sources?: Record<string, string>[]
   /** by path below graph-data */
   lessons?: Record<string, unknown>
+  /** pairs of an English and a German sentence */
+  german?: unknown[]
 }
 
 const PROPERTIES = {
@@ -79,6 +81,7 @@ export function makeRaw(parts: Parts = {}): RawData {
     rules: rules.map((data) => file(`rules/${String(data['id'])}.yaml`, data)),
     allergens: [],
     lessons: Object.entries(parts.lessons ?? {}).map(([path, data]) => file(path, data)),
+    languages: { de: [file('languages/de/by-hand.yaml', parts.german ?? [])] },
     tables: parts.tables ?? [],
     sources: [{ path: 'sources/by-hand.tsv', rows: parts.sources ?? [] }],
     inventory: parts.inventory ?? [],

@@ -1,4 +1,5 @@
 import {
+  AROUND,
   CLASSES,
   OIL,
   casesOf,
@@ -206,6 +207,12 @@ export const EXAMPLES_L_TO_Z: Record<string, Example> = {
     /a surfactant is one of anionic/,
     { roles: { surfactant: { label: 'S' }, 'co-surfactant': { label: 'C', broader: 'surfactant' } }, classes: CLASSES },
   ),
+  'translation-has-values': {
+    good: { ...AROUND, german: [{ en: '{1} at {2} %', de: 'bei {2} % {1}' }] },
+    bad: { ...AROUND, german: [{ en: '{1} at {2} %', de: '{1} in Menge' }] },
+    at: /^languages\/de\/by-hand\.yaml\/0/,
+    says: /"\{1\}" where the English has "\{1\} \{2\}"/,
+  },
   'value-is-plausible': fact(
     { ph_stability: [3, 8] },
     { ph_stability: [3, 80] },

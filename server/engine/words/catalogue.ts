@@ -1,12 +1,13 @@
 /** Sentences of another language by their English text. */
 export type Catalogue = ReadonlyMap<string, string>
 
-interface Pair {
+export interface Pair {
   en: string
   de: string
 }
 
-const isPair = (entry: unknown): entry is Pair => {
+/** An English text with its counterpart. */
+export const isPair = (entry: unknown): entry is Pair => {
   const pair = entry as Partial<Record<keyof Pair, unknown>> | null
   return typeof pair?.en === 'string' && typeof pair.de === 'string'
 }

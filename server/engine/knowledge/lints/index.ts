@@ -57,6 +57,7 @@ import { standInSharesCharge } from './stand-in-shares-charge.ts'
 import { standInSharesRole } from './stand-in-shares-role.ts'
 import { surfactantStatesActiveMatter } from './surfactant-states-active-matter.ts'
 import { surfactantStatesCharge } from './surfactant-states-charge.ts'
+import { translationHasValues } from './translation-has-values.ts'
 import { valueIsPlausible } from './value-is-plausible.ts'
 import { valueSuitsProperty } from './value-suits-property.ts'
 import { wordIsKnown } from './word-is-known.ts'
@@ -88,6 +89,7 @@ export const FAULT_LINTS: Readonly<Record<string, Lint>> = {
   'source-suits-access': sourceSuitsAccess,
   'stand-in-is-not-denied': standInIsNotDenied,
   'stand-in-shares-charge': standInSharesCharge,
+  'translation-has-values': translationHasValues,
   'value-is-plausible': valueIsPlausible,
   'value-suits-property': valueSuitsProperty,
   'word-is-known': wordIsKnown,
