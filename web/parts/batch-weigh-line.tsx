@@ -6,6 +6,7 @@ import { upTo } from '#web/format/number.ts'
 import type { BatchInputs } from '#web/state/batch-inputs.ts'
 import { text } from '#web/text/text.ts'
 import { NumberField } from './number-field.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   line: BatchLine
@@ -43,7 +44,7 @@ function Why({ line, name }: { line: BatchLine; name: string }) {
         )}
         {cautions.map((caution) => (
           <li key={caution} className="bring">
-            {caution}
+            <Said>{caution}</Said>
           </li>
         ))}
       </ul>

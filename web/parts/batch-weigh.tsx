@@ -4,6 +4,7 @@ import type { BatchInputs } from '#web/state/batch-inputs.ts'
 import type { TickStore } from '#web/state/batch-ticks.ts'
 import { text } from '#web/text/text.ts'
 import { BatchWeighLine } from './batch-weigh-line.tsx'
+import { Said } from './spoken.tsx'
 
 interface Props {
   reply: BatchReply
@@ -71,7 +72,7 @@ function PhaseRows({ phase, ...props }: Props & { phase: Phase }) {
     <tbody role="rowgroup">
       <tr role="row" className="phase">
         <th role="rowheader" scope="rowgroup" colSpan={2}>
-          <b className="letter">{phase.phase}</b> {phase.title}
+          <b className="letter">{phase.phase}</b> <Said>{phase.title}</Said>
         </th>
         <td role="cell" className="grams">
           {onScale(phase.weigh_g, reply.step_g)}

@@ -1,8 +1,8 @@
 const VERB =
-  /^(?:then\s+|slowly\s+|gently\s+|finally\s+|step\s*\d+[:.]?\s*)*(?:heat|mix|stir|melt|combine|blend|cool|adjust|pour|homogeni[sz]e|let|leave|weigh|dissolve|disperse|whisk|sprinkle|hydrate|emulsify|check|measure|test|bring|keep|hold|allow|fill|transfer|place|put|make|procedure|method|instructions?|directions?|process|store|yields?|makes|total|sum|batch|note|notes|recipe|formula|title|shelf\s+life|erhitzen|mischen|rühren|schmelzen|abkühlen|gesamt|summe|hinweis|zubereitung|herstellung|ansatz|p\s?h)\b/i
-/** Where the verb stands last, as in German. */
+  /^(?:then\s+|slowly\s+|gently\s+|finally\s+|step\s*\d+[:.]?\s*)*(?:heat|mix|stir|melt|combine|blend|cool|adjust|pour|homogeni[sz]e|let|leave|weigh|dissolve|disperse|whisk|sprinkle|hydrate|emulsify|check|measure|test|bring|keep|hold|allow|fill|transfer|place|put|make|procedure|method|instructions?|directions?|process|store|yields?|makes|total|sum|batch|note|notes|recipe|formula|title|shelf\s+life|erhitzen|mischen|rühren|schmelzen|abkühlen|gesamt|summe|hinweis|zubereitung|herstellung|ansatz|ergibt|p\s?h)\b/i
+/** Where the verb stands last in its clause, as in German. */
 const VERB_LAST =
-  /(?:erhitzen|erwärmen|schmelzen|mischen|rühren|abkühlen|lassen|füllen|einstellen|aufkochen|homogenisieren|zugeben|hinzufügen)[.!]?$/i
+  /(?:erhitzen|erwärmen|schmelzen|mischen|rühren|abkühlen|lassen|füllen|einstellen|aufkochen|homogenisieren|zugeben|zusammengeben|einrühren|auflösen|gießen|hinzufügen)(?=[,;.!]|$)/i
 const LIST_HEAD =
   /^(?:ingredients?|zutaten(?:liste)?|rezept(?:ur)?|ingr[ée]dients|ingredientes)(?:\s+(?:for|für|pour|para)\s[^:]*)?\s*:?$/i
 const TITLE =

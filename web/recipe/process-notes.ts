@@ -9,7 +9,7 @@ const CELSIUS = /(-?\d{1,3}(?:[.,]\d+)?)\s*(?:°|º|˚|deg(?:rees?)?\.?)?\s*(?:C
 const FAHRENHEIT = /(\d{2,3})\s*(?:°|º|˚|deg(?:rees?)?\.?)\s*F\b/g
 const COOLING = /\b(?:cool|below|under|abkühl|unter|store|room)/i
 const BATCH = new RegExp(
-  String.raw`\b(?:batch(?:\s*size)?|makes|yields?|total|ansatz|gesamt|menge|summe|sum|(?:ingredients|recipe)\s+for|(?:zutaten|rezept)\s+für)\b[^\d]{0,12}(${NUMBER})\s*(kg|g|grams?|gramm)\b`,
+  String.raw`\b(?:batch(?:\s*size)?|makes|yields?|ergibt|total|ansatz|gesamt|menge|summe|sum|(?:ingredients|recipe)\s+for|(?:zutaten|rezept)\s+für)\b[^\d]{0,12}(${NUMBER})\s*(kg|g|grams?|gramm)\b`,
   'i',
 )
 
@@ -27,7 +27,7 @@ function readPh(line: string): Process {
 }
 
 function hottest(line: string): number | undefined {
-  if (COOLING.test(line) && !/\bheat|\bmelt|erhitz|erwärm/i.test(line)) return undefined
+  if (COOLING.test(line) && !/\bheat|\bmelt|erhitz|erwärm|schmelz/i.test(line)) return undefined
   const celsius = [...line.matchAll(CELSIUS)].map((hit) => readNumber(hit[1] ?? ''))
   const fahrenheit = [...line.matchAll(FAHRENHEIT)].map((hit) => Math.round(((Number(hit[1]) - 32) * 5) / 9))
   const all = [...celsius, ...fahrenheit].filter((value) => inRange(value, 20, 250))
