@@ -110,7 +110,12 @@ export function loadRaw(root: string): RawData {
     allergens: all(folders.allergens),
     practice: all(folders.practice),
     lessons: all(folders.lessons),
-    languages: { de: all(folders.german) },
+    languages: {
+      // Read when the first asks for it: the start should not wait for a language.
+      get de() {
+        return all(folders.german)
+      },
+    },
     tables: tables(folders.tables),
     sources: tables(folders.sources),
     inventory: inventoryOf(files.table(INVENTORY)),

@@ -107,9 +107,9 @@ function aliasesOf(ingredients: readonly Ingredient[], inventoryIds: ReadonlySet
   return aliases
 }
 
-/** A catalogue for each language that the data hold. */
-const languagesOf = ({ languages }: RawData): Knowledge['languages'] =>
-  new Map([['de', catalogueOf((languages?.['de'] ?? []).map(({ data }) => data))]])
+/** Catalogues are read when somebody asks for their language. */
+const languagesOf = ({ languages }: RawData): (() => Knowledge['languages']) =>
+  later(() => new Map([['de', catalogueOf((languages?.['de'] ?? []).map(({ data }) => data))]]))
 
 /** Makes a thing when it is first asked for and keeps it; what it was made of is let go then. */
 function later<T>(make: () => T): () => T {
@@ -168,16 +168,19 @@ export function buildKnowledge(raw: RawData): Knowledge {
     practice: expandPractice(raw.practice ?? []),
     lessons: expandLessons(raw.lessons ?? []),
     terms: expandTerms(raw.terms),
-    languages: languagesOf(raw),
   }
   const faults = faultsOf(raw, known)
   const names = namesOf(known, words)
+  const languages = languagesOf(raw)
   return {
     version: raw.version,
     ...known,
     words,
     get names() {
       return names()
+    },
+    get languages() {
+      return languages()
     },
     get problems() {
       return faults()
