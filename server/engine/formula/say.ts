@@ -26,10 +26,6 @@ export const firstNames = (lines: readonly FormulaLine[]): string =>
     .map(({ subject }) => nameOf(subject))
     .join(', ')}${lines.length > 3 ? ' …' : ''}`
 
-/** A noun with its article; what is many (ions) has none. */
-export const withArticle = (noun: string): string =>
-  /[^s]s$/.test(noun) ? noun : `${/^[aeiou]/i.test(noun) ? 'an' : 'a'} ${noun}`
-
 /** A claim as a reason that can be opened. */
 export const because = (fact: string, claim?: Pick<Claim, 'id'>): Reason => ({
   fact,
