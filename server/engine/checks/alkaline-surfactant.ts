@@ -1,7 +1,7 @@
 import { activeMatter } from '#engine/formula/totals.ts'
 import { numberOf, rangeOfProperty, usedClaim } from '#engine/graph/subject.ts'
 import type { Check } from './check.ts'
-import { because, nameOf, sourcesOf } from './say.ts'
+import { because, becauseOf, nameOf, sourcesOf } from './say.ts'
 import { washLines } from './wash-composition.ts'
 
 /** Supplied this alkaline, a surfactant carries free alkali into the wash [pH]. */
@@ -34,7 +34,10 @@ export const alkalineSurfactant: Check = (context) => {
           ? say`${surfactants}; no acid is in the formula, and pH ${say.short(ph)} is not reached without one`
           : say`${surfactants}; no acid is in the formula`,
       remedy: say`Mix the surfactants, measure, and bring the pH down with citric or lactic acid drop by drop; some grades are sold neutralised`,
-      because: [...claims.map((claim) => because(say`pH as supplied`, claim)), because(say`no acid in the formula`)],
+      because: [
+        ...claims.map((claim) => becauseOf(say`pH as supplied`, claim, say)),
+        because(say`no acid in the formula`),
+      ],
       sources: sourcesOf(...claims),
     },
   ]

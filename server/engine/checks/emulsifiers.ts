@@ -4,7 +4,7 @@ import type { Claim } from '#engine/model/claim.ts'
 import { roundTo } from '#engine/units/round.ts'
 import type { Check, Hit } from './check.ts'
 import { hlbSystem } from './hlb-balance.ts'
-import { because, nameOf, shareFact, sourcesOf } from './say.ts'
+import { because, becauseOf, nameOf, shareFact, sourcesOf } from './say.ts'
 
 /** From here on oil no longer hides in a gel or wash [%]. */
 const OIL_THAT_SHOWS_PERCENT = 1.5
@@ -88,7 +88,10 @@ export const emulsifierOfWrongKind: Check = (context) => {
       about: emulsifiers.map(({ subject }) => subject.id).sort(),
       message: wrongKindText(emulsifiers, right.length === 0 ? undefined : (off?.hlb ?? '?'), context),
       remedy: form === 'oil-in-water' ? say`Add an oil-in-water emulsifier` : say`Add a water-in-oil emulsifier`,
-      because: [...emulsifiers.map((line) => shareFact(line, say)), ...claims.map((claim) => because(say`HLB`, claim))],
+      because: [
+        ...emulsifiers.map((line) => shareFact(line, say)),
+        ...claims.map((claim) => becauseOf(say`HLB`, claim, say)),
+      ],
       sources: sourcesOf(...claims, { source: 'practice' }),
     },
   ]

@@ -9,7 +9,7 @@ import type { Range } from '#engine/units/range.ts'
 import { roundTo } from '#engine/units/round.ts'
 import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
-import { because, nameOf, sourcesOf } from './say.ts'
+import { because, becauseOf, nameOf, sourcesOf } from './say.ts'
 
 type Span = Required<Range>
 
@@ -176,7 +176,7 @@ export const hlbOffBalance: Check = (context) => {
           ? say`The emulsifiers have an HLB of ${has}, the oils ask for about ${needs} (${each}; not known for ${names(unknown)})`
           : say`The emulsifiers have an HLB of ${has}, the oils ask for about ${needs} (${each})`,
       remedy: say`Shift the ratio of the high- and the low-HLB emulsifier, and make trials one unit to either side`,
-      because: claims.map((claim) => because(claim.property === 'hlb' ? say`HLB` : say`required HLB`, claim)),
+      because: claims.map((claim) => becauseOf(claim.property === 'hlb' ? say`HLB` : say`required HLB`, claim, say)),
       sources: sourcesOf(...claims),
     },
   ]

@@ -7,7 +7,7 @@ import { activeMatter } from '#engine/formula/totals.ts'
 import { roundTo } from '#engine/units/round.ts'
 import type { Say } from '#engine/words/say.ts'
 import type { Check, Hit } from './check.ts'
-import { because, nameOf, sourcesOf } from './say.ts'
+import { because, becauseOf, nameOf, sourcesOf } from './say.ts'
 
 const LYES = { 'sodium-hydroxide': LYE_G_PER_MOL.naoh, 'potassium-hydroxide': LYE_G_PER_MOL.koh } as const
 type LyeId = keyof typeof LYES
@@ -91,7 +91,7 @@ function reasons({ fats, given_g, bound_g }: Balance, say: Say): Pick<Hit, 'abou
   return {
     about: ids(fats),
     because: [
-      ...bounds.map(({ what, claim }) => because(BOUND[what](say), claim)),
+      ...bounds.map(({ what, claim }) => becauseOf(BOUND[what](say), claim, say)),
       because(say`lye for ${say.short(given_g)} g KOH, bound ${say.short(bound_g)} g KOH in 100 g`),
     ],
     sources: sourcesOf(...bounds.map(({ claim }) => claim)),

@@ -1,6 +1,6 @@
 import { usedClaim } from '#engine/graph/subject.ts'
 import type { Check } from './check.ts'
-import { because, nameOf, sourcesOf } from './say.ts'
+import { becauseOf, nameOf, sourcesOf } from './say.ts'
 
 /** rule:no-common-ph. Read off the compatibility edges: two windows that do not meet suit no pH at all. */
 export const noCommonPh: Check = ({ lines: all, world, water_percent }) => {
@@ -16,7 +16,7 @@ export const noCommonPh: Check = ({ lines: all, world, water_percent }) => {
           about: [a.subject.id, b.subject.id].sort(),
           message: say`There is no pH at which both ${nameOf(a.subject)} and ${nameOf(b.subject)} keep`,
           remedy: say`Replace one of the two`,
-          because: claims.map((claim) => because(say`keeps in this window`, claim)),
+          because: claims.map((claim) => becauseOf(say`keeps at pH`, claim, say)),
           sources: sourcesOf(...claims),
         },
       ]

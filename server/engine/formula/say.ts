@@ -26,6 +26,16 @@ export const firstNames = (lines: readonly FormulaLine[]): string =>
     .map(({ subject }) => nameOf(subject))
     .join(', ')}${lines.length > 3 ? ' …' : ''}`
 
+/** What a claim states, with its figures: several of one kind can then be told apart. */
+export function becauseOf(what: string, claim: Claim, say: Say): Reason {
+  const { value, min = value, max = value } = claim
+  const figures =
+    min === undefined && max === undefined
+      ? ''
+      : ` ${say.range({ ...(min !== undefined && { min }), ...(max !== undefined && { max }) })}`
+  return because(`${what}${figures}`, claim)
+}
+
 /** A claim as a reason that can be opened. */
 export const because = (fact: string, claim?: Pick<Claim, 'id'>): Reason => ({
   fact,

@@ -40,8 +40,12 @@ function pkaOf(
   if (values.length === 0) return null
   const range = { min: Math.min(...values), max: Math.max(...values) }
   const seen = [...(claim ? [claim] : []), ...rows].filter(({ source }) => !UNCITED.has(source))
-  const says = say`pKa ${say.range(range)}`
-  return { range, claims: seen.map(({ id, source }) => ({ id, source, says })) }
+  const claims = seen.map((one) => {
+    const [min, max] = 'pka' in one ? [one.pka, one.pka] : [one.min ?? one.value, one.max ?? one.value]
+    const own = { ...(min !== undefined && { min }), ...(max !== undefined && { max }) }
+    return { id: one.id, source: one.source, says: say`pKa ${say.range(own)}` }
+  })
+  return { range, claims }
 }
 
 /** Strength of the acid over its ion from the inhibitory totals at two pH values, where no ratio is printed. */
