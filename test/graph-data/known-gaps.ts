@@ -57,11 +57,6 @@ export const EXCUSED: readonly Excuse[] = [
   },
   {
     lint: 'form-suits-melting',
-    at: record('levulinic-acid'),
-    reason: 'Melts a little above room temperature and stays liquid for long once molten; sold liquid.',
-  },
-  {
-    lint: 'form-suits-melting',
     at: record('retinol'),
     reason: 'Sold dissolved or supercooled; level and melting point are those of the pure substance.',
   },
