@@ -89,7 +89,6 @@ export const FAULT_LINTS: Readonly<Record<string, Lint>> = {
   'source-suits-access': sourceSuitsAccess,
   'stand-in-is-not-denied': standInIsNotDenied,
   'stand-in-shares-charge': standInSharesCharge,
-  'translation-has-values': translationHasValues,
   'value-is-plausible': valueIsPlausible,
   'value-suits-property': valueSuitsProperty,
   'word-is-known': wordIsKnown,
@@ -133,6 +132,7 @@ export const DOUBT_LINTS: Readonly<Record<string, Lint>> = {
   'stand-in-shares-role': standInSharesRole,
   'surfactant-states-active-matter': surfactantStatesActiveMatter,
   'surfactant-states-charge': surfactantStatesCharge,
+  'translation-has-values': translationHasValues,
 }
 
 export const LINTS: Readonly<Record<string, Lint>> = { ...FAULT_LINTS, ...DOUBT_LINTS }

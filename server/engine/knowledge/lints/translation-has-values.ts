@@ -14,5 +14,8 @@ const faultsOfFile = ({ path, data }: RawFile): Problem[] =>
     return asked === said ? [] : [{ path: `${path}/${at}`, message }]
   })
 
-/** Guards against a sentence that loses or invents a value in another language: a figure would be missing from a warning. */
+/**
+ * Guards against a sentence that loses or invents a value in another language: a figure would be missing from a
+ * warning. A doubt, so that the start need not read every language.
+ */
 export const translationHasValues: Lint = ({ languages = {} }) => Object.values(languages).flat().flatMap(faultsOfFile)
