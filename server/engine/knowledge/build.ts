@@ -46,13 +46,14 @@ function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredien
   // Profiles come in their own order: a remembered standard of the oil says more than one sample that was read.
   const rank = ({ access, shares }: Claim): number => (shares ? 0 : ACCESS_ORDER.indexOf(access))
   const best = [...claims].sort((a, b) => rank(a) - rank(b))
+  const added = new Map<string, Claim[]>() // lists that are no longer those of the record
   for (const claim of best) {
-    const own = facts.get(claim.property) ?? []
-    facts.set(claim.property, [
-      ...own,
-      { ...claim, used: canDecide(claim) && !isConditional(claim) && !own.some(({ used }) => used) },
-    ])
+    const list = added.get(claim.property) ?? [...(facts.get(claim.property) ?? [])]
+    const used = canDecide(claim) && !isConditional(claim) && !list.some((other) => other.used)
+    list.push(claim.used === used ? claim : { ...claim, used })
+    added.set(claim.property, list)
   }
+  for (const [property, list] of added) facts.set(property, list)
   return { ...ingredient, facts }
 }
 

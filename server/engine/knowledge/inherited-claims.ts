@@ -23,22 +23,33 @@ const isMeant = (one: Ingredient, { form, solubility }: Only): boolean =>
   (form === undefined || used(one, 'form')?.is === form) &&
   (solubility === undefined || used(one, 'solubility')?.is === solubility)
 
+type Wanted = (property: string) => boolean
+
+const anything: Wanted = () => true
+
+function keep(found: Map<string, Inherited[]>, one: Ingredient, from: string, fact: ClassFact): void {
+  if (fact.only && !isMeant(one, fact.only)) return
+  const known = found.get(fact.property)
+  if (known) known.push({ from, fact })
+  else found.set(fact.property, [{ from, fact }])
+}
+
 /** All that classes and the first role say of a record, by property. Of roles above one another the nearest speaks. */
 export function statementsAbout(
   one: Ingredient,
   facts: ClassFacts,
   roles: ReadonlyMap<string, Role>,
+  isWanted: Wanted = anything,
 ): Map<string, Inherited[]> {
   const found = new Map<string, Inherited[]>()
-  const add = (from: string, fact: ClassFact): void => {
-    if (!fact.only || isMeant(one, fact.only))
-      found.set(fact.property, [...(found.get(fact.property) ?? []), { from, fact }])
+  for (const id of one.classes) {
+    const about = facts.classes.get(id)
+    if (about) for (const fact of about) if (isWanted(fact.property)) keep(found, one, `class:${id}`, fact)
   }
-  for (const id of [...one.classes].sort()) for (const fact of facts.classes.get(id) ?? []) add(`class:${id}`, fact)
   const byRole = new Set<string>()
   for (const id of rolesAbove(one, roles)) {
     for (const fact of facts.roles.get(id) ?? []) {
-      if (!byRole.has(fact.property)) add(`role:${id}`, fact)
+      if (isWanted(fact.property) && !byRole.has(fact.property)) keep(found, one, `role:${id}`, fact)
       byRole.add(fact.property)
     }
   }
@@ -49,17 +60,28 @@ const bodyOf = ({ value, min, max, is, spectrum }: Claim): string => JSON.string
 
 /** Whether all statements about one property say the same. */
 export const agree = (statements: readonly Inherited[]): boolean =>
-  new Set(statements.flatMap(({ fact }) => fact.claims.slice(0, 1).map(bodyOf))).size <= 1
+  statements.length === 1 || new Set(statements.flatMap(({ fact }) => fact.claims.slice(0, 1).map(bodyOf))).size <= 1
 
 const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
+const rankOf = ({ fact }: Inherited): number => ACCESS_ORDER.indexOf(fact.claims[0]?.access ?? '')
+
+/** The better seen of statements that agree; the first of equals. */
 function bestSeen(statements: readonly Inherited[]): Inherited | undefined {
-  const rank = ({ fact }: Inherited): number => ACCESS_ORDER.indexOf(fact.claims[0]?.access ?? '')
-  return [...statements].sort((a, b) => rank(a) - rank(b))[0]
+  let best = statements[0]
+  for (const other of statements) if (best && rankOf(other) < rankOf(best)) best = other
+  return best
 }
 
 /** "class:alkyl-sulfate" in words. */
 export const nameOfGroup = (from: string): string => from.replace(':', ' ')
+
+function takenOver(one: Ingredient, claim: Claim, { from, fact }: Inherited): Claim {
+  const at = fact.claims.indexOf(claim)
+  const id = `${one.id}#${claim.property}/class${at === 0 ? '' : `-${at + 1}`}`
+  const place = claim.locator === '' ? '' : ` (${claim.locator})`
+  return { ...claim, id, kind: 'derived', locator: `as a member of ${nameOfGroup(from)}${place}` }
+}
 
 /** What a mixture takes over; all else has to be worked out from its parts or stated. */
 const OF_MIXTURES = ['form', 'solubility', 'phase']
@@ -75,18 +97,14 @@ export function inheritedClaims(
   one: Ingredient,
   facts: ClassFacts,
   roles: ReadonlyMap<string, Role>,
-  properties?: readonly string[],
+  isWanted: Wanted = anything,
 ): Claim[] {
-  return [...statementsAbout(one, facts, roles)].flatMap(([property, statements]) => {
+  const claims: Claim[] = []
+  const mixture = isMixture(one)
+  for (const [property, statements] of statementsAbout(one, facts, roles, isWanted)) {
+    if (used(one, property) || (mixture && !OF_MIXTURES.includes(property)) || !agree(statements)) continue
     const best = bestSeen(statements)
-    if (!best || used(one, property) || !agree(statements)) return []
-    if (properties && !properties.includes(property)) return []
-    if (isMixture(one) && !OF_MIXTURES.includes(property)) return []
-    return best.fact.claims.map((claim, at) => ({
-      ...claim,
-      id: `${one.id}#${property}/class${at === 0 ? '' : `-${at + 1}`}`,
-      kind: 'derived' as const,
-      locator: `as a member of ${nameOfGroup(best.from)}${claim.locator === '' ? '' : ` (${claim.locator})`}`,
-    }))
-  })
+    if (best) for (const claim of best.fact.claims) claims.push(takenOver(one, claim, best))
+  }
+  return claims
 }

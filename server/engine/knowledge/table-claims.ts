@@ -80,7 +80,9 @@ export function tableClaims(tables: readonly RawTable[], properties: Specs): Map
       const claim = claimOfRow(row, `${name}/${index}`, properties)
       if (!claim) return
       const id = idOf(inci)
-      byIngredient.set(id, [...(byIngredient.get(id) ?? []), claim])
+      const known = byIngredient.get(id)
+      if (known) known.push(claim)
+      else byIngredient.set(id, [claim])
     })
   }
   return byIngredient
