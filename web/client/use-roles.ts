@@ -8,8 +8,8 @@ export type RoleShort = RolesReply['roles'][number]
 export type RoleReply = Api['GET /api/roles/:id']['reply']
 
 /** All roles. */
-export function useRoles(): Question<RolesReply> {
-  return useQuestion({ key: ['roles'], ask: (signal) => call('GET /api/roles', { signal }) })
+export function useRoles(when = true): Question<RolesReply> {
+  return useQuestion({ key: ['roles'], ask: (signal) => call('GET /api/roles', { signal }), when })
 }
 
 /** One role and who plays it. */

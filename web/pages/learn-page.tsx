@@ -3,7 +3,7 @@ import { Link, useSearchParams } from 'wouter'
 import { useLearnItems } from '#web/client/use-learn.ts'
 import type { LearnItem, LearnKind } from '#web/client/use-learn.ts'
 import { useLearnProgress } from '#web/client/use-learn-progress.ts'
-import { plainLabel } from '#web/client/use-labels.ts'
+import { useRoleLabels } from '#web/client/use-role-labels.ts'
 import { useTitle } from '#web/client/use-title.ts'
 import { LessonList } from '#web/lessons/lesson-list.tsx'
 import { Choice } from '#web/parts/choice.tsx'
@@ -38,6 +38,7 @@ function useAsked() {
 export function LearnPage() {
   useTitle(T.title)
   const store = useLearnProgress()
+  const labelOfRole = useRoleLabels()
   const { kind, roles, isAsked, setKind } = useAsked()
   const [seed, setSeed] = useState(drawSeed)
   /** questions that were due when the round began; null: new questions */
@@ -53,7 +54,7 @@ export function LearnPage() {
       {!isAsked && <LessonList />}
       <h2 id="practise">{T.practise}</h2>
       <p className="lead">{T.lead}</p>
-      {roles.length > 0 && <p>{T.about(roles.map(plainLabel).join(', '))}</p>}
+      {roles.length > 0 && <p>{T.about(roles.map(labelOfRole).join(', '))}</p>}
       {round ? (
         <Spoken by="POST /api/learn/items">
           <InEnglish by="POST /api/learn/items" />

@@ -1,7 +1,7 @@
 import { Fragment } from 'react'
 import type { ReactNode } from 'react'
 import type { SheetLine } from '#web/client/use-swap-sheet.ts'
-import { plainLabel } from '#web/client/use-labels.ts'
+import { useRoleLabels } from '#web/client/use-role-labels.ts'
 import { costNote } from '#web/format/cost-note.ts'
 import type { Money } from '#web/format/cost-note.ts'
 import { shareText } from '#web/format/number.ts'
@@ -32,10 +32,11 @@ function inAll({ changes, lines }: StandIn, { formula, labelOf }: Props): string
 function One({ standIn, common, ...props }: Props & { standIn: StandIn; common: readonly string[] }) {
   const { labelOf, formula } = props
   const { grade, lines, open } = standIn
+  const labelOfRole = useRoleLabels()
   const notes: ReactNode[] = [
     ...inAll(standIn, props),
     ...ownNotes(standIn, common).map((note) => <Said key={note}>{note}</Said>),
-    ...(open.length > 0 ? [T.openJobs(open.map((role) => lowered(plainLabel(role))).join(', '))] : []),
+    ...(open.length > 0 ? [T.openJobs(open.map((role) => lowered(labelOfRole(role))).join(', '))] : []),
     standIn.formula ? costNote({ before: formula, after: standIn.formula, labelOf, money: props.money }) : '',
   ].filter((note) => note !== '')
   return (

@@ -1,4 +1,4 @@
-import { plainLabel } from '#web/client/use-labels.ts'
+import { useRoleLabels } from '#web/client/use-role-labels.ts'
 import type { LearnItem } from '#web/client/use-learn.ts'
 import { LearnRecipe } from '#web/parts/learn-recipe.tsx'
 import { letterOf } from '#web/state/teach-letters.ts'
@@ -22,8 +22,9 @@ interface Props {
 
 /** What the sheet was made of, so that it can be made again. */
 export function MadeOf({ quiz: { seed, count, kinds, roles }, graphVersion }: Pick<Props, 'quiz' | 'graphVersion'>) {
+  const labelOfRole = useRoleLabels()
   const asked = kinds.length === 0 ? T.all : kinds.map((kind) => learn.kinds[kind]).join(', ')
-  const about = roles.length === 0 ? T.all : roles.map((role) => lowered(plainLabel(role))).join(', ')
+  const about = roles.length === 0 ? T.all : roles.map((role) => lowered(labelOfRole(role))).join(', ')
   return (
     <p className="remark">
       {T.made(seed, count, asked, about)} · {T.data(graphVersion)}

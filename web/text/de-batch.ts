@@ -95,6 +95,7 @@ export const batch: Words<typeof english> = {
       practice: 'übliche Praxis',
       claimed: 'erfasst',
       stated: 'wie in der Rezeptur angegeben',
+      begins: { stated: 'die Rezeptur nennt', practice: 'übliche Praxis' },
     },
     looks: {
       title: 'Wieder ansehen',
