@@ -12,7 +12,7 @@ const turned = (catalogue: Catalogue): ReadonlyMap<string, string> =>
  * out of their words (a heat, a way of wetting) is read from the English.
  */
 export function englishOf(text: string, { knowledge, say }: Pick<World, 'knowledge' | 'say'>): string {
-  const catalogue = knowledge.languages.get(say.language)
+  const catalogue = say.language === 'en' ? undefined : knowledge.languages.get(say.language)
   if (!catalogue) return text
   const english = memo.get(catalogue) ?? turned(catalogue)
   memo.set(catalogue, english)

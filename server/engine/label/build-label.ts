@@ -7,6 +7,7 @@ import type { World } from '#engine/graph/world.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import type { Label } from '#engine/model/label.ts'
+import type { Say } from '#engine/words/say.ts'
 import { allergenOnLabel } from './label-allergens.ts'
 import { blendName, titleCase } from './label-names.ts'
 import { positionsOf } from './label-order.ts'
@@ -24,13 +25,14 @@ const GRAVITY = { stop: 0, warn: 1, unknown: 2, note: 3 } as const
 
 /** What makes the label incomplete: scents and blends that nobody can look into. */
 function gaps(context: FormulaContext): Finding[] {
+  const { say } = context.world
   const scents = openScents(context).map(({ id, inci }) => ({
     rule: 'label-incomplete',
     severity: 'unknown' as const,
     about: [id],
-    message: `${titleCase(inci)}: which allergens it holds is not known; any of those of the law may have to be declared`,
-    remedy: 'Ask the supplier for the allergen list of the lot',
-    because: [{ fact: 'composition not on record' }],
+    message: say`${titleCase(inci)}: which allergens it holds is not known; any of those of the law may have to be declared`,
+    remedy: say`Ask the supplier for the allergen list of the lot`,
+    because: [{ fact: say`composition not on record` }],
     sources: [],
   }))
   const blends = context.lines
@@ -39,29 +41,29 @@ function gaps(context: FormulaContext): Finding[] {
       rule: 'label-incomplete',
       severity: 'unknown' as const,
       about: [subject.id],
-      message: `${blendName(subject.inci)}: the shares of its parts are not known, so their places in the list are not`,
-      remedy: 'Ask the supplier for the shares',
-      because: [{ fact: 'blend not on record' }],
+      message: say`${blendName(subject.inci)}: the shares of its parts are not known, so their places in the list are not`,
+      remedy: say`Ask the supplier for the shares`,
+      because: [{ fact: say`blend not on record` }],
       sources: [],
     }))
   return [...scents, ...blends]
 }
 
 /** An allergen that is banned is no matter of declaring. */
-const banned = (sums: readonly AllergenSum[]): Finding[] =>
+const banned = (sums: readonly AllergenSum[], say: Say): Finding[] =>
   sums
     .filter(({ allergen, typical }) => allergen.banned_by !== undefined && !typical)
     .map(({ allergen, from }) => ({
       rule: 'label-incomplete',
       severity: 'note' as const,
       about: from,
-      message: `${titleCase(allergen.label)} is prohibited (${allergen.banned_by ?? ''}); declaring it on the label cures nothing`,
-      because: [{ fact: `${allergen.locator}` }],
+      message: say`${titleCase(allergen.label)} is prohibited (${allergen.banned_by ?? ''}); declaring it on the label cures nothing`,
+      because: [{ fact: allergen.locator }],
       sources: [allergen.source],
     }))
 
 /** A list of fragrance allergens is on record for the EU alone. */
-const allergensNotCovered = ({ formula }: FormulaContext, sums: readonly AllergenSum[]): Finding[] =>
+const allergensNotCovered = ({ formula, world: { say } }: FormulaContext, sums: readonly AllergenSum[]): Finding[] =>
   formula.market === 'eu' || sums.length === 0
     ? []
     : [
@@ -69,9 +71,9 @@ const allergensNotCovered = ({ formula }: FormulaContext, sums: readonly Allerge
           rule: 'label-incomplete',
           severity: 'unknown',
           about: [],
-          message: 'Fragrance allergens: no list of this market is on record; the sums are shown, nothing is decided',
-          remedy: 'Look up whether the market asks for them',
-          because: [{ fact: 'list not covered' }],
+          message: say`Fragrance allergens: no list of this market is on record; the sums are shown, nothing is decided`,
+          remedy: say`Look up whether the market asks for them`,
+          because: [{ fact: say`list not covered` }],
           sources: [],
         },
       ]
@@ -95,13 +97,16 @@ export function buildLabel(world: World, formula: Formula, placedOn?: string): L
   const law = LAW_RULES.flatMap((rule) => runRule(rule, context))
   return {
     list,
+    // The word before the list is the same in every language of the EU.
     text: `Ingredients: ${list.join(', ')}`,
     positions,
     allergens: sums.map((sum) => allergenOnLabel(sum, context)),
     warnings: warningsOf(context),
     questions: labelQuestions(context),
     rules: rulesOfList(context),
-    findings: [...law, ...gaps(context), ...banned(sums), ...allergensNotCovered(context, sums)].sort(byGravity),
+    findings: [...law, ...gaps(context), ...banned(sums, world.say), ...allergensNotCovered(context, sums)].sort(
+      byGravity,
+    ),
     notCovered: listsNotCovered(context),
   }
 }

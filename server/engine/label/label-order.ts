@@ -3,7 +3,8 @@ import type { AllergenSum } from '#engine/checks/allergen-sums.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Subject } from '#engine/graph/subject.ts'
 import type { Position, ShareRange } from '#engine/model/label.ts'
-import { roundTo, short } from '#engine/units/round.ts'
+import { roundTo } from '#engine/units/round.ts'
+import type { Say } from '#engine/words/say.ts'
 import { euName, titleCase, usName } from './label-names.ts'
 import type { Part } from './label-parts.ts'
 
@@ -35,7 +36,7 @@ const declaredAs = (subject: Subject, sums: readonly AllergenSum[], context: For
 
 function placedOf(part: Part, sums: readonly AllergenSum[], context: FormulaContext): Placed {
   const { subject, percent, from, notes } = part
-  const { knowledge } = context.world
+  const { knowledge, say } = context.world
   const colour = isColour(subject, context)
   const group = colour ? 'colour' : isOrdered(percent, context.formula.market) ? 'ordered' : 'free'
   const placed = { ingredient: subject.id, percent, group, from, notes } as const
@@ -43,7 +44,7 @@ function placedOf(part: Part, sums: readonly AllergenSum[], context: FormulaCont
   const own = euName(subject, knowledge, colour)
   const allergen = declaredAs(subject, sums, context)
   const name = allergen ? titleCase(allergen.allergen.label) : own
-  return { ...placed, name, notes: name === own ? notes : [...notes, `named by the law in place of ${own}`] }
+  return { ...placed, name, notes: name === own ? notes : [...notes, say`named by the law in place of ${own}`] }
 }
 
 /** What stands under one name is one position: iron oxides in the US, several lavender oils by the law's name for them. */
@@ -90,14 +91,21 @@ const byPlace = (a: Placed, b: Placed): number =>
   middle(b.percent) - middle(a.percent) ||
   ((a.ingredient ?? a.name) < (b.ingredient ?? b.name) ? -1 : 1)
 
-const shareText = ({ min, max }: ShareRange): string =>
-  max - min < 1e-6 ? `${short(max)} %` : `${short(min)} to ${short(max)} %`
+const shareText = ({ min, max }: ShareRange, say: Say): string =>
+  max - min < 1e-6 ? say`${say.short(max)} %` : say`${say.short(min)} to ${say.short(max)} %`
 
-const PLACE: Record<Position['group'], (market: string) => string> = {
-  ordered: (market) => `by mass, as ${market === 'eu' ? '1 % or more' : 'more than 1 %'}`,
-  free: (market) => `${market === 'eu' ? 'below 1 %' : 'at 1 % or less'}: any order behind the others, here by mass`,
-  allergen: () => 'fragrance allergen to declare, named out of what brings it; part of those lines, not beside them',
-  colour: () => 'colour: last, in any order',
+/** Share and place of a position; from which share on the order counts differs by market. */
+function placeText({ group, percent }: Placed, market: string, say: Say): string {
+  const share = shareText(percent, say)
+  const isEu = market === 'eu'
+  if (group === 'allergen')
+    return say`${share}, fragrance allergen to declare, named out of what brings it; part of those lines, not beside them`
+  if (group === 'colour') return say`${share}, colour: last, in any order`
+  if (group === 'ordered')
+    return isEu ? say`${share}, by mass, as 1 % or more` : say`${share}, by mass, as more than 1 %`
+  return isEu
+    ? say`${share}, below 1 %: any order behind the others, here by mass`
+    : say`${share}, at 1 % or less: any order behind the others, here by mass`
 }
 
 /** A neighbour whose range overlaps could stand before it: then the order hangs on the supplier's figures. */
@@ -110,6 +118,7 @@ const rounded = ({ min, max }: ShareRange): ShareRange => ({ min: roundTo(min, D
 /** The list in legal order, each position with its share, its place and its origin. */
 export function positionsOf(parts: readonly Part[], sums: readonly AllergenSum[], context: FormulaContext): Position[] {
   const { market } = context.formula
+  const { say } = context.world
   const own = merged(
     parts.map((part) => placedOf(part, sums, context)),
     market,
@@ -117,8 +126,8 @@ export function positionsOf(parts: readonly Part[], sums: readonly AllergenSum[]
   const names = new Set(own.map(({ name }) => name))
   const all = [...own, ...namedOut(sums, context).filter(({ name }) => !names.has(name))].sort(byPlace)
   return all.map((one, at) => {
-    const unsure = isUnsure(one, all[at + 1]) ? [`could change places with ${all[at + 1]?.name ?? ''}`] : []
-    const why = [`${shareText(one.percent)}, ${PLACE[one.group](market)}`, ...one.notes, ...unsure].join('; ')
+    const unsure = isUnsure(one, all[at + 1]) ? [say`could change places with ${all[at + 1]?.name ?? ''}`] : []
+    const why = [placeText(one, market, say), ...one.notes, ...unsure].join('; ')
     const { name, ingredient, group, from } = one
     return { name, ingredient, percent: rounded(one.percent), group, why, from }
   })

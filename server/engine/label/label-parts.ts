@@ -1,7 +1,9 @@
 import type { FormulaContext, FormulaLine } from '#engine/formula/context.ts'
 import { rangeOfProperty, wordOf } from '#engine/graph/subject.ts'
 import type { Subject } from '#engine/graph/subject.ts'
+import type { World } from '#engine/graph/world.ts'
 import type { ShareRange } from '#engine/model/label.ts'
+import type { Say } from '#engine/words/say.ts'
 import { blendName } from './label-names.ts'
 
 /** One substance of the formula once blends and solutions are taken apart. */
@@ -45,26 +47,28 @@ const scaled = ({ min, max }: ShareRange, share_percent: number): ShareRange => 
   max: (max * share_percent) / 100,
 })
 
-function partsOfBlend(line: FormulaLine): Part[] {
+function partsOfBlend(line: FormulaLine, say: Say): Part[] {
   const { subject, share_percent } = line
   if (isOpenBlend(subject)) {
-    const note = `in ${blendName(subject.inci)} at a share that nobody stated`
+    const note = say`in ${blendName(subject.inci)} at a share that nobody stated`
     return subject.parts.map((one) => part(line, one.subject, { min: 0, max: share_percent }, note))
   }
   return subject.parts.map((one) => {
     const percent = share_percent * one.share
-    return part(line, one.subject, { min: percent, max: percent }, `part of ${blendName(subject.inci)}`)
+    return part(line, one.subject, { min: percent, max: percent }, say`part of ${blendName(subject.inci)}`)
   })
 }
 
-function partsOfSolution(line: FormulaLine, water: Subject | null): Part[] | null {
+function partsOfSolution(line: FormulaLine, world: World): Part[] | null {
+  const { say } = world
+  const water = world.find('aqua')
   const { subject, share_percent } = line
   const strength = strengthOf(line)
   if (!strength || !water || subject.id === water.id || !isWatery(subject)) return null
   const rest = { min: 100 - strength.max, max: 100 - strength.min }
   return [
-    part(line, subject, scaled(strength, share_percent), 'counted without its water'),
-    part(line, water, scaled(rest, share_percent), `water of ${blendName(subject.inci)}`),
+    part(line, subject, scaled(strength, share_percent), say`counted without its water`),
+    part(line, water, scaled(rest, share_percent), say`water of ${blendName(subject.inci)}`),
   ]
 }
 
@@ -80,11 +84,11 @@ const add = (a: Part, b: Part): Part => ({
  * stands twice added up. The sums of the lower and upper ends enclose 100 %.
  */
 export function partsOf(context: FormulaContext): Part[] {
-  const water = context.world.find('aqua')
+  const { world } = context
   const sums = new Map<string, Part>()
   for (const line of context.lines) {
     const parts =
-      line.subject.madeOf.length > 0 ? partsOfBlend(line) : (partsOfSolution(line, water) ?? [wholeOf(line)])
+      line.subject.madeOf.length > 0 ? partsOfBlend(line, world.say) : (partsOfSolution(line, world) ?? [wholeOf(line)])
     for (const one of parts) {
       const known = sums.get(one.subject.id)
       sums.set(one.subject.id, known ? add(known, one) : one)

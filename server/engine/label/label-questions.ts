@@ -38,44 +38,46 @@ const question = (subject: Subject, text: string, why: string, sources: string[]
   sources,
 })
 
-const scentQuestions = (context: FormulaContext): LabelQuestion[] =>
-  openScents(context).map((subject) =>
+const scentQuestions = (context: FormulaContext): LabelQuestion[] => {
+  const { say } = context.world
+  return openScents(context).map((subject) =>
     question(
       subject,
       analysisOf(context, subject.id)
-        ? `Does the supplier's paper on ${titleCase(subject.inci)} speak of every allergen of the law? Only then is what it does not name not in`
-        : `Which fragrance allergens does ${titleCase(subject.inci)} hold, and how much of each? Ask the supplier for the allergen list of the lot`,
-      'Its composition is not on record: the allergens named here may be too few',
+        ? say`Does the supplier's paper on ${titleCase(subject.inci)} speak of every allergen of the law? Only then is what it does not name not in`
+        : say`Which fragrance allergens does ${titleCase(subject.inci)} hold, and how much of each? Ask the supplier for the allergen list of the lot`,
+      say`Its composition is not on record: the allergens named here may be too few`,
     ),
   )
+}
 
-function blendQuestions({ lines }: FormulaContext): LabelQuestion[] {
+function blendQuestions({ lines, world: { say } }: FormulaContext): LabelQuestion[] {
   return lines
     .filter(({ subject }) => isOpenBlend(subject))
     .map(({ subject }) =>
       question(
         subject,
-        `What are the shares of the parts in ${subject.parts.map((part) => titleCase(part.subject.inci)).join(', ')}? Ask the supplier`,
-        'The blend is not on record; the places of its parts in the list hang on their shares',
+        say`What are the shares of the parts in ${subject.parts.map((part) => titleCase(part.subject.inci)).join(', ')}? Ask the supplier`,
+        say`The blend is not on record; the places of its parts in the list hang on their shares`,
       ),
     )
 }
 
 /** Solutions of which the carrier is not known: it stands on the label too. */
-function carrierQuestions(context: FormulaContext): LabelQuestion[] {
-  return context.lines
+function carrierQuestions({ lines, world: { say } }: FormulaContext): LabelQuestion[] {
+  return lines
     .filter((line) => line.subject.madeOf.length === 0 && strengthOf(line) !== null)
     .filter(({ subject }) => subject.facts.get('solubility')?.[0]?.is !== 'water')
     .map(({ subject }) =>
       question(
         subject,
-        `What is the rest of ${titleCase(subject.inci)} as you buy it: carrier, salt, preservative? Name it on the label`,
-        'It is sold below full strength, and what it is diluted with is not on record',
+        say`What is the rest of ${titleCase(subject.inci)} as you buy it: carrier, salt, preservative? Name it on the label`,
+        say`It is sold below full strength, and what it is diluted with is not on record`,
       ),
     )
 }
 
-const nanoQuestions = ({ substances, formula }: FormulaContext): LabelQuestion[] =>
+const nanoQuestions = ({ substances, formula, world: { say } }: FormulaContext): LabelQuestion[] =>
   formula.market !== 'eu'
     ? []
     : substances
@@ -83,8 +85,8 @@ const nanoQuestions = ({ substances, formula }: FormulaContext): LabelQuestion[]
         .map(({ subject }) =>
           question(
             subject,
-            `Is ${titleCase(subject.inci)} a nanomaterial? Then “[nano]” follows its name, and rules of their own hold`,
-            'Nano forms are named in the list (from memory); the data sheet of the powder tells',
+            say`Is ${titleCase(subject.inci)} a nanomaterial? Then “[nano]” follows its name, and rules of their own hold`,
+            say`Nano forms are named in the list (from memory); the data sheet of the powder tells`,
             ['S-MEM'],
           ),
         )
@@ -100,11 +102,12 @@ function sprayQuestion(context: FormulaContext): LabelQuestion[] {
   )
   if (barred.length === 0 || context.form === 'bar' || context.formula.dispensing !== undefined) return []
   const about = [...new Set(barred.flatMap(({ members }) => members.map(({ subject }) => subject.id)))].sort()
+  const { say } = context.world
   const sources = [...new Set(barred.flatMap(({ limit }) => limit.rows.map(({ source }) => source)))].sort()
   return [
     {
-      text: 'Is it sold as a spray? Then some ingredients are not allowed',
-      why: 'Entries that bar sprays',
+      text: say`Is it sold as a spray? Then some ingredients are not allowed`,
+      why: say`Entries that bar sprays`,
       about,
       sources,
     },
@@ -114,15 +117,15 @@ function sprayQuestion(context: FormulaContext): LabelQuestion[] {
 const LEAST_LYE_PERCENT = 1
 
 /** Soap may be named by what went in or by what came out. */
-function soapQuestion({ lines }: FormulaContext): LabelQuestion[] {
+function soapQuestion({ lines, world: { say } }: FormulaContext): LabelQuestion[] {
   const lye = lines.filter(({ subject }) => subject.allRoles.has('lye'))
   const fats = lines.filter(({ subject }) => subject.classes.has('triglyceride'))
   const lye_percent = lye.reduce((sum, { share_percent }) => sum + share_percent, 0)
   if (fats.length === 0 || lye_percent < LEAST_LYE_PERCENT) return [] // a drop that sets a pH makes no soap
   return [
     {
-      text: 'Do you name the soap by what went in (oils and lye, as here) or by what came out (sodium olivate, glycerin …)? Keep to one of the two',
-      why: 'The lye is used up; the list counts weights at the time of adding',
+      text: say`Do you name the soap by what went in (oils and lye, as here) or by what came out (sodium olivate, glycerin …)? Keep to one of the two`,
+      why: say`The lye is used up; the list counts weights at the time of adding`,
       about: lye.map(({ subject }) => subject.id),
       sources: [],
     },
@@ -134,8 +137,8 @@ const standing = ({ formula, world }: FormulaContext): LabelQuestion[] =>
   (world.knowledge.tables.get('label-questions') ?? [])
     .filter((row) => row['market'] === formula.market && row['question'] !== '')
     .map((row) => ({
-      text: row['question'] ?? '',
-      why: row['why'] ?? '',
+      text: world.say.text(row['question'] ?? ''),
+      why: world.say.text(row['why'] ?? ''),
       about: [],
       sources: [row['source_id'] ?? ''],
     }))
@@ -144,13 +147,13 @@ const standing = ({ formula, world }: FormulaContext): LabelQuestion[] =>
 export const rulesOfList = ({ formula, world }: FormulaContext): LabelRule[] =>
   (world.knowledge.tables.get('label-questions') ?? [])
     .filter((row) => row['market'] === formula.market && row['question'] === '')
-    .map((row) => ({ text: row['why'] ?? '', sources: [row['source_id'] ?? ''] }))
+    .map((row) => ({ text: world.say.text(row['why'] ?? ''), sources: [row['source_id'] ?? ''] }))
 
 /** Lists of the market that are not on record: what they say was not judged. */
 export const listsNotCovered = ({ formula, world }: FormulaContext): NotCovered[] =>
   (world.knowledge.tables.get('lists-not-covered') ?? [])
     .filter((row) => row['market'] === formula.market)
-    .map((row) => ({ list: row['list'] ?? '', why: row['why'] ?? '' }))
+    .map((row) => ({ list: world.say.text(row['list'] ?? ''), why: world.say.text(row['why'] ?? '') }))
 
 const unique = (questions: readonly LabelQuestion[]): LabelQuestion[] => [
   ...new Map(questions.map((one) => [`${one.text} ${one.about.join(' ')}`, one])).values(),

@@ -7,9 +7,17 @@ import { questionsOf } from '#engine/checks/law-questions.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { LimitRow } from '#engine/model/records.ts'
 import type { LabelQuestion } from '#engine/model/label.ts'
+import type { Say } from '#engine/words/say.ts'
 
-/** Words that a row prescribes, one by one: the tables part them by semicolons. */
-const wordsOf = ({ warning }: LimitRow): string[] => (warning ?? '').split(/\s*;\s*/).filter(Boolean)
+/**
+ * Words that a row prescribes, one by one: the tables part them by semicolons. In the EU they stand in the language of the
+ * country, in the US in English.
+ */
+const wordsOf = ({ warning }: LimitRow, { formula, world: { say } }: FormulaContext): string[] =>
+  (warning ?? '')
+    .split(/\s*;\s*/)
+    .filter(Boolean)
+    .map((words) => (formula.market === 'eu' ? say.text(words) : words))
 
 /** The row whose words hold: the narrowest rows come with words of their own, so all that bear on the product speak. */
 function dueRows(entry: Entry, context: FormulaContext, fits: 'yes' | 'unknown'): LimitRow[] {
@@ -30,21 +38,24 @@ export const warningsOf = (context: FormulaContext): string[] => [
   ...new Set(
     spoken(context)
       .filter(({ concern }) => concern === 'yes')
-      .flatMap((entry) => dueRows(entry, context, 'yes').flatMap(wordsOf)),
+      .flatMap((entry) => dueRows(entry, context, 'yes').flatMap((row) => wordsOf(row, context))),
   ),
 ]
+
+const entryName = ({ limit }: Entry, say: Say): string => say`${say.text(limit.act)}, entry ${limit.entry}`
 
 const ids = ({ members }: Entry): string[] => members.map(({ subject }) => subject.id).sort()
 
 /** Words that are due for an area, a use or a spray that nobody stated, where they are not printed anyway. */
 export function openWarnings(context: FormulaContext): LabelQuestion[] {
+  const { say } = context.world
   const printed = new Set(warningsOf(context))
   return spoken(context).flatMap((entry) =>
     dueRows(entry, context, 'unknown')
-      .filter((row) => wordsOf(row).some((words) => !printed.has(words)))
+      .filter((row) => wordsOf(row, context).some((words) => !printed.has(words)))
       .map((row) => ({
-        text: `${questionsOf(fitOf(row, context).asks, context.world.say).join(' ')} If so, these words are due: ${wordsOf(row).join('. ')}.`,
-        why: `${entry.limit.act}, entry ${entry.limit.entry}`,
+        text: say`${questionsOf(fitOf(row, context).asks, say).join(' ')} If so, these words are due: ${wordsOf(row, context).join('. ')}.`,
+        why: entryName(entry, say),
         about: ids(entry),
         sources: [row.source],
       })),
@@ -53,12 +64,13 @@ export function openWarnings(context: FormulaContext): LabelQuestion[] {
 
 /** Words that are printed to be on the safe side, with the condition under which they are due. */
 export function conditionalWarnings(context: FormulaContext): LabelQuestion[] {
+  const { say } = context.world
   return spoken(context).flatMap((entry) =>
     dueRows(entry, context, 'yes')
       .filter(({ condition }) => condition !== undefined && /label words|label text/i.test(condition))
       .map((row) => ({
-        text: `Are the words “${wordsOf(row).join('. ')}” due? ${row.condition ?? ''}`,
-        why: `${entry.limit.act}, entry ${entry.limit.entry}; printed here until you know that they are not`,
+        text: say`Are the words “${wordsOf(row, context).join('. ')}” due? ${say.text(row.condition ?? '')}`,
+        why: say`${entryName(entry, say)}; printed here until you know that they are not`,
         about: ids(entry),
         sources: [row.source],
       })),
