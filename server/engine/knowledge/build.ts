@@ -5,7 +5,6 @@ import { expandAcids } from './acids.ts'
 import { chargeOfParts } from './blend-charge.ts'
 import { blendClaims } from './blend-claims.ts'
 import { expandClassFacts } from './class-facts.ts'
-import type { ClassFacts } from './class-facts.ts'
 import { oilConstantClaims } from './derived-claims.ts'
 import { expandAllergens } from './expand-allergen.ts'
 import { isObject } from './expand-claims.ts'
@@ -26,6 +25,7 @@ import type { RawData, RawFile } from './raw.ts'
 import { BY_WORD, tableClaims } from './table-claims.ts'
 import { tierOf } from './tier.ts'
 import { withDerived, workOut } from './work-out.ts'
+import type { Grounds } from './work-out.ts'
 import { expandWords } from './word-data.ts'
 import type { WordData } from './word-data.ts'
 
@@ -69,12 +69,9 @@ function sourcesOf(raw: RawData): Map<string, Source> {
   )
 }
 
-/** Records, blends with what follows from their parts, all with what follows from class, role and name, and their tier. */
-function withBlends(
-  ingredients: readonly Ingredient[],
-  roles: Knowledge['roles'],
-  facts: ClassFacts,
-): Map<string, Ingredient> {
+/** Records, blends with what follows from their parts, all with what follows from other things, and their tier. */
+function withBlends(ingredients: readonly Ingredient[], grounds: Grounds): Map<string, Ingredient> {
+  const { roles } = grounds
   const byId = new Map(ingredients.map((ingredient) => [ingredient.id, ingredient]))
   const withParts = (one: Ingredient): Ingredient => {
     if (one.madeOf.length === 0) return one
@@ -82,9 +79,7 @@ function withBlends(
     return withDerived({ ...one, classes }, blendClaims(one, byId, roles))
   }
   const withTier = (one: Ingredient): Ingredient => ({ ...one, tier: tierOf(one, roles) })
-  return new Map(
-    ingredients.map((ingredient) => [ingredient.id, withTier(workOut(withParts(ingredient), facts, roles))]),
-  )
+  return new Map(ingredients.map((ingredient) => [ingredient.id, withTier(workOut(withParts(ingredient), grounds))]))
 }
 
 /** Tables that state no claim about one ingredient, by their name. */
@@ -155,7 +150,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
   const classFacts = expandClassFacts(raw, properties)
   const known = {
     ...vocabulary,
-    ingredients: withBlends(ingredients, vocabulary.roles, classFacts),
+    ingredients: withBlends(ingredients, { classFacts, roles: vocabulary.roles, acids }),
     classFacts,
     inventory,
     clashes: expandClashes(raw.clashes),

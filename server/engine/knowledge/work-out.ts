@@ -1,6 +1,8 @@
 import type { Claim, Ingredient, Role } from '#engine/model/records.ts'
+import type { AcidTable } from './acids.ts'
 import { chainClaims } from './chain-in-name.ts'
 import type { ClassFacts } from './class-facts.ts'
+import { equivalentClaims } from './equivalent-claims.ts'
 import { formClaims } from './form-of-melting.ts'
 import { inheritedClaims } from './inherited-claims.ts'
 import { phaseClaims } from './phase-claims.ts'
@@ -23,18 +25,27 @@ export function withDerived(ingredient: Ingredient, derived: readonly Claim[]): 
   return { ...ingredient, facts }
 }
 
+/** What things follow from. */
+export interface Grounds {
+  classFacts: ClassFacts
+  roles: ReadonlyMap<string, Role>
+  acids: AcidTable
+}
+
 /** Statements about a class may hold of members of one form or solubility only, so these two come first. */
 const comesFirst = (property: string): boolean => property === 'form' || property === 'solubility'
 const comesLater = (property: string): boolean => !comesFirst(property)
 
 /**
- * What follows from the record itself, in this order: chain length from the name, form and solubility of its class,
- * form from the melting point, all else that its classes and first role state, then the phase.
+ * What follows from the record itself, in this order: chain length from the name, equivalents from the acid constants,
+ * form and solubility of its class, form from the melting point, all else that its classes and first role state, then
+ * the phase.
  */
-export function workOut(ingredient: Ingredient, facts: ClassFacts, roles: ReadonlyMap<string, Role>): Ingredient {
+export function workOut(ingredient: Ingredient, { classFacts: facts, roles, acids }: Grounds): Ingredient {
   const known = new Map(ingredient.facts)
   const one: Ingredient = { ...ingredient, facts: known }
   addTo(known, chainClaims(one, roles))
+  addTo(known, equivalentClaims(one, acids, roles))
   addTo(known, inheritedClaims(one, facts, roles, comesFirst))
   addTo(known, formClaims(one))
   addTo(known, inheritedClaims(one, facts, roles, comesLater))

@@ -130,3 +130,23 @@ test('every record of the graph has phase, solubility and form, its own or one t
   )
   expect(bare.map(({ id }) => id)).toEqual([])
 })
+
+describe('what is dosed by equivalents and states none', () => {
+  const { knowledge } = realWorld()
+  const given = (id: string) =>
+    knowledge.ingredients
+      .get(id)!
+      .facts.get('equivalents')!
+      .find(({ used }) => used)!
+  // Acetic acid, pKa 4.756 (any table): 1 / (1 + 10^(4.756 - 5)) = 0.64 of its protons are off at pH 5.
+  // Citric acid, 3.13, 4.76, 6.40: 0.99 + 0.64 + 0.04 = 1.66.
+  test.each([
+    ['acetic-acid', 0.64],
+    ['citric-acid', 1.66],
+  ])('%s gives off %d at pH 5', (id, value) => {
+    expect(given(id)).toMatchObject({ value, kind: 'derived', id: `${id}#equivalents/derived` })
+  })
+  test('a salt takes up what its acid keeps there', () => {
+    expect(given('sodium-citrate').value! + given('citric-acid').value!).toBeCloseTo(3, 1)
+  })
+})
