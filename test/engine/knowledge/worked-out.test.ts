@@ -138,11 +138,12 @@ describe('what is dosed by equivalents and states none', () => {
       .get(id)!
       .facts.get('equivalents')!
       .find(({ used }) => used)!
-  // Acetic acid, pKa 4.756 (any table): 1 / (1 + 10^(4.756 - 5)) = 0.64 of its protons are off at pH 5.
-  // Citric acid, 3.13, 4.76, 6.40: 0.99 + 0.64 + 0.04 = 1.66.
+  // Formic acid, pKa 3.75, and glycolic acid, 3.83 (any table): 1 / (1 + 10^(3.75 - 5)) = 0.95 of the protons are off at pH 5.
+  // Citric acid, 3.13, 4.76, 6.40: 0.99 + 0.64 + 0.04 = 1.66, of which its monosodium salt has given off one.
   test.each([
-    ['acetic-acid', 0.64],
-    ['citric-acid', 1.66],
+    ['formic-acid', 0.95],
+    ['glycolic-acid', 0.94],
+    ['monosodium-citrate', 0.66],
   ])('%s gives off %d at pH 5', (id, value) => {
     expect(given(id)).toMatchObject({ value, kind: 'derived', id: `${id}#equivalents/derived` })
   })
