@@ -8,7 +8,7 @@ import { because, nameOf } from './say.ts'
 
 /** "EU Annex III, entry 15a in the wording of (EU) 2020/1683, export of 2026-09-09". */
 export function entryText({ market, act, entry, exported, date }: Limit, row: LimitRow, say: Say): string {
-  const where = say`${market.toUpperCase()} ${say.text(act)}, entry ${entry}`
+  const where = say`${market.toUpperCase()} ${say.text(act)}, entry ${say.text(entry)}`
   const worded = row.legal_act === undefined ? where : say`${where} in the wording of ${say.text(row.legal_act)}`
   return exported === undefined ? say`${worded}, compiled on ${date}` : say`${worded}, export of ${exported}`
 }
