@@ -105,7 +105,7 @@ const TRAPS: Trap[] = [
   ({ composition, temp_c }, say) => {
     const cold = withoutHeat(composition.acids, temp_c)
     return cold.length > 0
-      ? say`Not known how the constant of ${cold.join(', ')} moves with temperature: that of room temperature is used.`
+      ? say`Not known how the constant of ${cold.map(say.text).join(', ')} moves with temperature: that of room temperature is used.`
       : null
   },
   ({ addition, asked }, say) => {

@@ -1,4 +1,5 @@
 import { runRule } from '#engine/checks/run.ts'
+import { nameOf } from '#engine/formula/say.ts'
 import { buildContext } from '#engine/formula/build-context.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
 import type { Finding } from '#engine/model/finding.ts'
@@ -28,7 +29,10 @@ export function minimalLines(finding: Finding, context: FormulaContext): Line[] 
   return fires(lines) ? minimalSet(lines, fires) : lines.filter((line) => finding.about.includes(line.ingredient))
 }
 
-const nameIn = ({ world }: FormulaContext, id: string): string => world.find(id)?.inci ?? id
+const nameIn = ({ world }: FormulaContext, id: string): string => {
+  const subject = world.find(id)
+  return subject ? nameOf(subject) : id
+}
 
 function restingOn(finding: Finding, lines: readonly Line[], context: FormulaContext): Finding {
   const facts = lines.map(({ ingredient, share_percent = 0 }) => ({

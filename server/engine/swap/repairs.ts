@@ -1,6 +1,7 @@
 import { commonPh } from '#engine/checks/report.ts'
 import { heatAsked } from '#engine/checks/heat-too-low.ts'
 import type { FormulaContext } from '#engine/formula/context.ts'
+import { nameOf } from '#engine/formula/say.ts'
 import { rebalance, takesUpDifference } from '#engine/dose/rebalance.ts'
 import { rangeOfProperty } from '#engine/graph/subject.ts'
 import type { Finding } from '#engine/model/finding.ts'
@@ -91,6 +92,12 @@ const COMPANION: Record<string, { id: string; ratio: number; text: (say: Say) =>
   acid: { id: 'lactic-acid', ratio: 0.3, text: (say) => say`an acid, in small steps by the pH meter` },
 }
 
+/** A name in the middle of a sentence. */
+function inside(id: string, { world }: FormulaContext): string {
+  const subject = world.find(id)
+  return world.say.inside(subject ? nameOf(subject) : id)
+}
+
 function mayAdd(id: string, { world }: FormulaContext, wishes: Wishes): boolean {
   const subject = world.find(id)
   return subject !== null && wishUnmet(subject, wishes, NOTHING) === null
@@ -114,7 +121,7 @@ const addCompanion: RepairKind = (after, forbidden, wishes, out) => {
       change: {
         kind: 'add',
         text: after.world
-          .say`Add about ${after.world.say.short(share_percent)} % ${companion.id.replaceAll('-', ' ')}: ${companion.text(after.world.say)}`,
+          .say`Add about ${after.world.say.short(share_percent)} % ${inside(companion.id, after)}: ${companion.text(after.world.say)}`,
         ingredient: companion.id,
         to: share_percent,
         unit: '%',
@@ -135,7 +142,7 @@ const removeIdleBase: RepairKind = (after, forbidden) => {
     formula: { ...after.formula, lines: rebalance(lines, filler, new Set()) },
     change: {
       kind: 'remove',
-      text: after.world.say`Leave out the ${idle.replaceAll('-', ' ')}: there is nothing left for it to neutralise`,
+      text: after.world.say`Leave out the ${inside(idle, after)}: there is nothing left for it to neutralise`,
       ingredient: idle,
     },
     cost: 0.02,

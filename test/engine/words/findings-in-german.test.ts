@@ -1,14 +1,12 @@
 import { describe, expect, test } from 'vitest'
-import { buildContext } from '#engine/formula/build-context.ts'
-import { nameOf } from '#engine/formula/say.ts'
-import { MIXTURE_POLYMERS } from '#engine/chemistry/mixtures/mixture.ts'
 import { checkFormula } from '#engine/checks/report.ts'
 import { inLanguage } from '#engine/graph/in-language.ts'
 import type { World } from '#engine/graph/world.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Formula } from '#engine/model/formula.ts'
 import { realWorld } from '../../helpers.ts'
-import { outsideBrackets, pseudoWorld } from './pseudo.ts'
+import { pseudoWorld } from './pseudo.ts'
+import { leftover, namesIn } from './unmarked.ts'
 
 const world = realWorld()
 const german = inLanguage(world, 'de')
@@ -77,49 +75,10 @@ describe('the German world', () => {
 /** Numbers of paragraphs have a point in every language. */
 const NUMBERED = /CFR/
 
-/** What may stand outside the marked sentences, beside names of ingredients; with the reason. */
-const ALLOWED: readonly RegExp[] = [
-  /\b(?:EU|US)\b/g, // the market as its code
-  /\bI{1,3}\b/g, // number of an annex
-  /\b(?:[A-Z]+_[A-Z]+|[A-Z]{4,}\d*)\b/g, // the key of a work: BEAN1972, HPE_MEM
-  /\b\d{4}-\d{2}-\d{2}\b/g, // days
-  /[<>]?\d[\d.,]*/g, // figures
-  /[%;:,.()+…·/–-]/g, // signs between what is enumerated
-]
-
-const locatorsOfTables = [...world.knowledge.tables.values()].flatMap((rows) =>
-  rows.flatMap((row) => row['locator'] ?? []),
-)
-
-/** Places in a work are given as the work counts: "Annex III, ref. no 286", "Table VII". */
-const references = [
-  ...world.knowledge.limits.flatMap(({ entry, rows }) => [entry, ...rows.map(({ locator }) => locator)]),
-  ...locatorsOfTables,
-  ...MIXTURE_POLYMERS, // their ids stand for themselves in a remedy
-].sort((a, b) => b.length - a.length)
-
-const names = [...new Set(world.subjects.map(nameOf))].sort((a, b) => b.length - a.length)
-
-function leftover(text: string, own: readonly string[]): string {
-  let rest = outsideBrackets(text)
-  for (const known of [...own, ...references, ...names]) {
-    if (known !== '' && rest.includes(known)) rest = rest.replaceAll(known, ' ')
-  }
-  return ALLOWED.reduce((left, allowed) => left.replace(allowed, ' '), rest).trim()
-}
-
-/** Names of a formula, with the parts of its blends and what nobody recorded. */
-const namesIn = (formula: Formula): string[] =>
-  buildContext(formula, pseudo).lines.flatMap(({ subject }) => [
-    nameOf(subject),
-    subject.inci,
-    ...subject.parts.flatMap((part) => [nameOf(part.subject), part.subject.inci]),
-  ])
-
 test('no sentence of a finding is left unmarked', () => {
   const left = new Map<string, string>()
   for (const formula of opened) {
-    const own = namesIn(formula)
+    const own = namesIn(formula, pseudo)
     for (const finding of findingsIn(pseudo, formula)) {
       for (const text of wordsOf(finding)) {
         if (!left.has(text)) left.set(text, leftover(text, own))
