@@ -11,6 +11,8 @@ const IN_ALL_LANGUAGES: ReadonlySet<string> = new Set([
   '/api/resolve',
   '/api/swaps',
   '/api/swap-sheet',
+  '/api/batch',
+  '/api/label',
   '/api/ingredients/:id',
   '/api/ingredients/:id/stand-ins',
   '/api/names',

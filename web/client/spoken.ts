@@ -12,6 +12,8 @@ const SPOKEN: ReadonlySet<Route> = new Set<Route>([
   'POST /api/resolve',
   'POST /api/swaps',
   'POST /api/swap-sheet',
+  'POST /api/batch',
+  'POST /api/label',
   'GET /api/ingredients/:id',
   'GET /api/ingredients/:id/stand-ins',
   'GET /api/names',
