@@ -8,7 +8,10 @@ export const classesAgree: Lint = (_raw, { ingredients, classFacts, roles }) =>
   [...ingredients.values()].flatMap((ingredient) =>
     [...statementsAbout(ingredient, classFacts, roles)].flatMap(([property, statements]) => {
       if (agree(statements) || deciding(ingredient, property)) return []
-      const who = statements.map(({ from }) => from).join(' and ')
+      const who = statements
+        .map(({ from }) => from)
+        .sort()
+        .join(' and ')
       return [
         { path: `${fileOf(ingredient)}/facts/${property}`, message: `${who} differ on ${property}; state its own` },
       ]
