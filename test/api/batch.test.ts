@@ -59,7 +59,7 @@ describe('a batch sheet', () => {
       portions: [{ step: 'water-phase', weigh_g: 0.5 }],
       reasons: [
         { fact: 'dissolves in water', claim: usedClaim(world.find('sodium-benzoate')!, 'solubility')!.id },
-        { fact: 'usual practice: a powder dissolves best before the batch is thick' },
+        { fact: 'usual practice: a powder dissolves best before the batch is thick', from: 'practice' },
       ],
       cautions: world.find('sodium-benzoate')!.cautions,
     })

@@ -3,7 +3,6 @@ import type { BatchLine, BatchStep } from '#web/client/use-batch.ts'
 import { claimHref } from '#web/format/claim.ts'
 import { onScale } from '#web/format/mass.ts'
 import { sourceWords } from '#web/format/source.ts'
-import { batch } from '#web/text/en-batch.ts'
 import { text } from '#web/text/text.ts'
 import { Said, useSaid } from './spoken.tsx'
 
@@ -19,19 +18,13 @@ interface Props {
 
 type Because = BatchStep['because']
 
-const english = batch.batch.steps.begins
-
-/** The reply may speak the page's language or English. */
-const begins = (fact: string, kind: keyof typeof english): boolean =>
-  fact.startsWith(english[kind]) || fact.startsWith(text.batch.steps.begins[kind])
-
 /** Where a figure comes from, in a word: a record, the recipe, or usual practice. */
 function originOf(because: Because): string {
   const words = text.batch.steps
   const origins = [
     because.some(({ claim }) => claim !== undefined) ? words.claimed : '',
-    because.some(({ fact }) => begins(fact, 'stated')) ? words.stated : '',
-    because.some(({ fact }) => begins(fact, 'practice')) ? words.practice : '',
+    because.some(({ from }) => from === 'recipe') ? words.stated : '',
+    because.some(({ from }) => from === 'practice') ? words.practice : '',
   ].filter((word) => word !== '')
   return origins.length > 0 ? origins.join(', ') : words.claimed
 }

@@ -95,7 +95,6 @@ export const batch: Words<typeof english> = {
       practice: 'übliche Praxis',
       claimed: 'erfasst',
       stated: 'wie in der Rezeptur angegeben',
-      begins: { stated: 'die Rezeptur nennt', practice: 'übliche Praxis' },
     },
     looks: {
       title: 'Wieder ansehen',

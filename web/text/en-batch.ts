@@ -88,8 +88,6 @@ export const batch = {
       practice: 'usual practice',
       claimed: 'on record',
       stated: 'as the recipe states',
-      /** how the reasons of a figure begin, by what they rest on */
-      begins: { stated: 'the recipe states', practice: 'usual practice' },
     },
     looks: {
       title: 'Look at it again',

@@ -89,9 +89,14 @@ export function heatFor(context: FormulaContext, lines: readonly FormulaLine[]):
   return {
     min_c: open ? Math.max(min_c, top_c - SLACK_C) : min_c,
     max_c: top_c,
-    because: [fact, because(say`the recipe states ${hottest_c} °C as the hottest point`)],
+    because: [fact, asStated(hottest_c, say)],
   }
 }
+
+const asStated = (hottest_c: number, say: Say): Reason => ({
+  ...because(say`the recipe states ${hottest_c} °C as the hottest point`),
+  from: 'recipe',
+})
 
 /** Where no line states a need: the heat of the recipe, when something in it may need it. */
 function statedHeat(context: FormulaContext, lines: readonly FormulaLine[]): Heat | null {
@@ -102,6 +107,6 @@ function statedHeat(context: FormulaContext, lines: readonly FormulaLine[]): Hea
   return {
     min_c: hottest_c - SLACK_C,
     max_c: hottest_c,
-    because: [because(say`the recipe states ${hottest_c} °C as the hottest point`)],
+    because: [asStated(hottest_c, say)],
   }
 }

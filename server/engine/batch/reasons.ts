@@ -58,4 +58,7 @@ export const phaseReason = (line: FormulaLine, stated: Phase | undefined, say: S
     ? because(STATED[stated](say))
     : because(USUAL[line.phase](say), usedClaim(line.subject, 'phase'))
 
-export const practice = (fact: string, say: Say): Reason => because(say`usual practice: ${fact}`)
+export const practice = (fact: string, say: Say): Reason => ({
+  ...because(say`usual practice: ${fact}`),
+  from: 'practice',
+})

@@ -11,7 +11,15 @@ export const Severity = Type.Union([
 ])
 export type Severity = Static<typeof Severity>
 
-export const Because = Type.Object({ fact: Type.String(), claim: Type.Optional(Type.String()) }, closed)
+/** A reason: a claim that can be opened, or what the recipe or usual practice says. */
+export const Because = Type.Object(
+  {
+    fact: Type.String(),
+    claim: Type.Optional(Type.String()),
+    from: Type.Optional(Type.Union([Type.Literal('recipe'), Type.Literal('practice')])),
+  },
+  closed,
+)
 
 /** What a rule has to say about a formula. `about` is empty when it concerns the formula as a whole. */
 export const Finding = Type.Object(

@@ -46,7 +46,7 @@ const makeReply = (body: Body, change: Partial<Reply> = {}): Reply => ({
     step('water', {
       adds: ['aqua', 'glycerin'],
       temp_c: { min: 70, max: 75, because: [{ fact: 'wax melts', claim: 'cera-alba#melting_c/0' }] },
-      time: { min: 5, max: 10, unit: 'minutes', because: [{ fact: 'usual practice: by eye' }] },
+      time: { min: 5, max: 10, unit: 'minutes', because: [{ fact: 'usual practice: by eye', from: 'practice' }] },
       holds_g: 100,
     }),
   ],
