@@ -29,7 +29,7 @@ const own: readonly (readonly [string, Formula])[] = [
 
 const recipes: readonly (readonly [string, Formula])[] = [
   ...FORMULAS.map(({ name, formula }) => [name, formula] as const),
-  ...world.knowledge.practice.map(({ id, formula }) => [id, formula] as const),
+  ...world.knowledge.practice.map(({ id, formula }) => [`practice: ${id}`, formula] as const),
   ...own,
 ]
 
