@@ -1,6 +1,6 @@
 /**
- * Figures as German writes them. The page's own (format/number.ts) follow its language, but belong to files that wait for
- * these words while they load; a test keeps both alike.
+ * Figures as German writes them. The page's own (format/number.ts) follow its language; these spare the English page a
+ * file that it would share with words it does not load. A test keeps both alike.
  */
 const comma = (figure: string): string => figure.replace('.', ',')
 

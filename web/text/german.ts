@@ -1,8 +1,10 @@
+import type * as words from './de.ts'
 import { language } from './language.ts'
 
-/**
- * All German words, where the page speaks German; one file of the build, which no one else loads.
- * It is waited for while the modules of the page are still starting, so `de.ts` and what it imports may take nothing but
- * types from the rest of the page: a module that waits for its own importer never comes.
- */
-export const german = language === 'de' ? await import('./de.ts') : null
+/** All German words, in a file that no one else loads; null where the page speaks English. */
+export let german: typeof words | null = null
+
+/** Fetches the words of the page's language, before any module that shows them is loaded. */
+export async function loadWords(): Promise<void> {
+  if (language === 'de') german = await import('./de.ts')
+}

@@ -7,6 +7,7 @@ async function load<T>(get: () => Promise<T>, browser: string | undefined, kept:
   vi.resetModules()
   vi.stubGlobal('navigator', { language: browser })
   vi.stubGlobal('localStorage', { getItem: (key: string) => kept[key] ?? null, setItem: vi.fn() })
+  await (await import('#web/text/german.ts')).loadWords()
   return get()
 }
 

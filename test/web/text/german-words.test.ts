@@ -46,7 +46,7 @@ test.each(groups)('%s: no German words are the English ones, but for those that 
   expect([...new Set(same)].sort()).toEqual([...(ALIKE[group] ?? [])].sort())
 })
 
-test('German files take nothing but types from the rest of the page, which waits for them', () => {
+test('German files share nothing but types with the rest of the page, so that they are one file of their own', () => {
   const german = readdirSync('web/text').filter((name) => /^de(-.+)?\.ts$/.test(name))
   const wrong = german.flatMap((name) => {
     const lines = readFileSync(`web/text/${name}`, 'utf8').match(/^(?:import|export) (?!type\b).* from .*$/gm) ?? []
