@@ -85,7 +85,7 @@ export const IngredientReply = closed({
       evidence: Evidence,
     }),
   ),
-  classes: Type.Array(closed({ id: Type.String(), group: Type.String(), says: Type.String() })),
+  classes: Type.Array(closed({ id: Type.String(), label: Type.String(), group: Type.String(), says: Type.String() })),
   madeOf: Type.Array(closed({ ingredient: Type.String(), inci: Type.String(), share_percent: Type.Number() })),
   windows: closed({
     ph_stability: Type.Optional(Level),

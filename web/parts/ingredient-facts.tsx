@@ -72,10 +72,10 @@ export function Roles({ record }: { record: IngredientReply }) {
         <>
           <h3>{T.classes}</h3>
           <ul className="chips">
-            {record.classes.map(({ id, says }) => (
+            {record.classes.map(({ id, label, says }) => (
               <li key={id}>
                 <Link href={`/ingredients?class=${id}`} title={says}>
-                  <Said>{id.replaceAll('-', ' ')}</Said>
+                  <Said>{label}</Said>
                 </Link>
               </li>
             ))}

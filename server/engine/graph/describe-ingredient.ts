@@ -40,7 +40,7 @@ export interface IngredientDescription {
   cas: string[]
   names: Record<NameKind, string[]>
   roles: RoleClaim[]
-  classes: IngredientClass[]
+  classes: (IngredientClass & { label: string })[]
   madeOf: { ingredient: string; inci: string; share_percent: number }[]
   windows: { ph_stability?: Range; ph_effective?: Range; heat_max_c?: number }
   claims: DescribedClaim[]
@@ -128,7 +128,10 @@ export function describeIngredient(world: World, id: string): IngredientDescript
     cas: subject.cas,
     names: subject.names,
     roles: rolesOf(subject, world),
-    classes: [...subject.classes].sort().flatMap((one) => classes.get(one) ?? []),
+    classes: [...subject.classes].sort().flatMap((id) => {
+      const one = classes.get(id)
+      return one ? [{ ...one, label: world.say.text(id.replaceAll('-', ' ')) }] : []
+    }),
     madeOf: subject.madeOf.map((part) => ({ ...part, inci: world.find(part.ingredient)?.inci ?? part.ingredient })),
     windows: windowsOf(subject),
     claims: claimsOf(subject, world),

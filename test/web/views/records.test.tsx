@@ -33,7 +33,7 @@ const record: Api['GET /api/ingredients/:id']['reply'] = {
       ...seen,
     },
   ],
-  classes: [{ id: 'polyol', group: 'chemistry', says: 'Glycerol and sugar alcohols' }],
+  classes: [{ id: 'polyol', label: 'polyol', group: 'chemistry', says: 'Glycerol and sugar alcohols' }],
   madeOf: [],
   windows: { ph_stability: { min: 3, max: 9 }, heat_max_c: 150 },
   claims: [claim, { ...claim, id: 'glycerin#ph_stability/1', max: 8, used: false, access: 'memory' }],
