@@ -3,6 +3,7 @@ import type { Filter } from '#web/client/use-ingredients.ts'
 import { plainLabel } from '#web/client/use-labels.ts'
 import type { RoleShort } from '#web/client/use-roles.ts'
 import { text } from '#web/text/text.ts'
+import { language } from '#web/text/language.ts'
 
 interface Props {
   filter: Filter
@@ -66,7 +67,7 @@ export function FilterForm({ filter, typed, onType, onChange, roles }: Props) {
         <select id={`${id}-kind`} value={filter.class} onChange={(event) => onChange({ class: event.target.value })}>
           <option value="">{T.anyKind}</option>
           {kinds.map((kind) => (
-            <option key={kind} value={kind}>
+            <option key={kind} value={kind} {...(language !== 'en' && { lang: 'en' })}>
               {plainLabel(kind)}
             </option>
           ))}

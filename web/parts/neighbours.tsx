@@ -6,6 +6,7 @@ import { isNoSource } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 import { Said } from './spoken.tsx'
+import { language } from '#web/text/language.ts'
 
 type Neighbour = IngredientReply['neighbours'][number]
 
@@ -15,6 +16,11 @@ function hrefOf(node: string): string | null {
   if (kind === 'role') return `/role/${id}`
   return kind === 'class' ? `/ingredients?class=${id}` : null
 }
+
+const severities: Readonly<Record<string, string>> = text.finding.severity
+
+const severityWords = (severity: string): string =>
+  language === 'en' ? severity : (severities[severity] ?? severity)
 
 /** A relation as words, read from this ingredient's side. */
 function relationWords(neighbour: Neighbour | undefined): string {
@@ -31,7 +37,7 @@ function Item({ neighbour }: { neighbour: Neighbour }) {
   return (
     <li>
       <Said>{href ? <Link href={href}>{name}</Link> : name}</Said>
-      {severity !== undefined && <em> {severity}</em>}
+      {severity !== undefined && <em> {severityWords(severity)}</em>}
       {level !== '' && <small> {text.ingredient.level(level)}</small>}
       {says !== undefined && says !== '' && (
         <>
