@@ -101,8 +101,10 @@ export function inheritedClaims(
 ): Claim[] {
   const claims: Claim[] = []
   const mixture = isMixture(one)
-  for (const [property, statements] of statementsAbout(one, facts, roles, isWanted)) {
-    if (used(one, property) || (mixture && !OF_MIXTURES.includes(property)) || !agree(statements)) continue
+  const isOpen: Wanted = (property) =>
+    isWanted(property) && !used(one, property) && (!mixture || OF_MIXTURES.includes(property))
+  for (const statements of statementsAbout(one, facts, roles, isOpen).values()) {
+    if (!agree(statements)) continue
     const best = bestSeen(statements)
     if (best) for (const claim of best.fact.claims) claims.push(takenOver(one, claim, best))
   }

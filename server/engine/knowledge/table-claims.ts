@@ -66,12 +66,19 @@ function claimOfRow(row: Record<string, string>, place: string, properties: Spec
   }
 }
 
+function listFor(id: string, lists: Map<string, Claim[]>): Claim[] {
+  const list = lists.get(id) ?? []
+  lists.set(id, list)
+  return list
+}
+
 /**
  * Claims of all long tables by ingredient id. A table qualifies by having the columns inci, property and access; where the
  * column is called agent, the engine reads the table itself as well.
  */
 export function tableClaims(tables: readonly RawTable[], properties: Specs): Map<string, Claim[]> {
   const byIngredient = new Map<string, Claim[]>()
+  const ofName = new Map<string, Claim[]>() // rows name an ingredient again and again
   for (const table of tables) {
     const name = table.path.replace(/^.*\//, '').replace(/\.tsv$/, '')
     table.rows.forEach((row, index) => {
@@ -79,10 +86,9 @@ export function tableClaims(tables: readonly RawTable[], properties: Specs): Map
       if (!inci || !row['property'] || !row['access']) return
       const claim = claimOfRow(row, `${name}/${index}`, properties)
       if (!claim) return
-      const id = idOf(inci)
-      const known = byIngredient.get(id)
-      if (known) known.push(claim)
-      else byIngredient.set(id, [claim])
+      const known = ofName.get(inci) ?? listFor(idOf(inci), byIngredient)
+      ofName.set(inci, known)
+      known.push(claim)
     })
   }
   return byIngredient
