@@ -39,13 +39,14 @@ const isConditional = ({ id, conditions }: Claim): boolean =>
 const canDecide = ({ property, min, max, value, shares, is }: Claim): boolean =>
   [min, max, value, shares].some((part) => part !== undefined) || (BY_WORD.has(property) && is !== undefined)
 
+/** Profiles come in their own order: a remembered standard of the oil says more than one sample that was read. */
+const rankOf = ({ access, shares }: Claim): number => (shares ? 0 : ACCESS_ORDER.indexOf(access))
+
 /** Adds claims of tables behind those of the record; where the record has none the best seen one is used. */
 function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
   if (claims.length === 0) return ingredient
   const facts = new Map(ingredient.facts)
-  // Profiles come in their own order: a remembered standard of the oil says more than one sample that was read.
-  const rank = ({ access, shares }: Claim): number => (shares ? 0 : ACCESS_ORDER.indexOf(access))
-  const best = [...claims].sort((a, b) => rank(a) - rank(b))
+  const best = [...claims].sort((a, b) => rankOf(a) - rankOf(b))
   const added = new Map<string, Claim[]>() // lists that are no longer those of the record
   for (const claim of best) {
     const list = added.get(claim.property) ?? [...(facts.get(claim.property) ?? [])]

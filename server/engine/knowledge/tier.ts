@@ -1,7 +1,17 @@
 import type { Ingredient, Role } from '#engine/model/records.ts'
 
+const ASKED = new WeakMap<Role, string[]>()
+
 /** Properties by which a role ranks stand-ins and by which it doses them; level_percent: the usual level in the role. */
-export function askedBy({ swap }: Role): string[] {
+export function askedBy(role: Role): string[] {
+  const known = ASKED.get(role)
+  if (known) return known
+  const asked = askedAnew(role)
+  ASKED.set(role, asked)
+  return asked
+}
+
+function askedAnew({ swap }: Role): string[] {
   const ranks = swap.criteria.flatMap(({ by, property }) =>
     property ? [property] : by === 'spectrum' ? ['spectrum'] : [],
   )
