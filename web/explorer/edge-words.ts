@@ -1,4 +1,5 @@
 import type { GraphEdge } from '#web/client/use-graph.ts'
+import { gradeWords, severityWords } from '#web/format/code-words.ts'
 import { rangeText } from '#web/format/number.ts'
 import { sourceWords } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
@@ -22,7 +23,14 @@ function windowWords({ relation, ph, heat_c }: GraphEdge): string {
 /** What an edge says beside its ends: circumstances, level, ratio, windows. */
 export function saysOf(edge: GraphEdge): string {
   const { says = '', severity = '', ratio, grade = '' } = edge
-  const parts = [says, severity, grade, levelWords(edge), ratio === undefined ? '' : T.ratio(ratio), windowWords(edge)]
+  const parts = [
+    says,
+    severityWords(severity),
+    gradeWords(grade),
+    levelWords(edge),
+    ratio === undefined ? '' : T.ratio(ratio),
+    windowWords(edge),
+  ]
   return parts.filter((part) => part !== '').join('; ')
 }
 

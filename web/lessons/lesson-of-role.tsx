@@ -1,6 +1,7 @@
 import { Link } from 'wouter'
 import { useLessons } from '#web/client/use-lessons.ts'
 import { lessons as T } from '#web/text/lessons.ts'
+import { Said, Spoken } from '#web/parts/spoken.tsx'
 
 /** Link to the lesson about a role, where there is one. */
 export function LessonOfRole({ role }: { role: string }) {
@@ -12,7 +13,11 @@ export function LessonOfRole({ role }: { role: string }) {
   if (!lesson) return null
   return (
     <p>
-      <Link href={`/lesson/${lesson.id}`}>{T.ofRole(lesson.title)}</Link>
+      <Spoken by="GET /api/learn/lessons">
+        <Link href={`/lesson/${lesson.id}`}>
+          <Said>{T.ofRole(lesson.title)}</Said>
+        </Link>
+      </Spoken>
     </p>
   )
 }

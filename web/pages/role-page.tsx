@@ -78,9 +78,7 @@ function Role({ role, labelOf }: { role: RoleReply; labelOf: LabelOf }) {
           <Links title={T.confused} ids={role.confusedWith} labelOf={labelOf} />
           <div>
             <dt>{T.phase}</dt>
-            <dd>
-              <Said>{role.phase}</Said>
-            </dd>
+            <dd>{T.phases[role.phase] ?? role.phase}</dd>
           </div>
         </dl>
       </section>

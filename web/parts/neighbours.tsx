@@ -1,12 +1,12 @@
 import { Link } from 'wouter'
 import type { IngredientReply } from '#web/client/use-ingredient.ts'
 import { readable } from '#web/client/use-labels.ts'
+import { severityWords } from '#web/format/code-words.ts'
 import { rangeText } from '#web/format/number.ts'
 import { isNoSource } from '#web/format/source.ts'
 import { text } from '#web/text/text.ts'
 import { SourceLinks } from './source-links.tsx'
 import { Said } from './spoken.tsx'
-import { language } from '#web/text/language.ts'
 
 type Neighbour = IngredientReply['neighbours'][number]
 
@@ -16,11 +16,6 @@ function hrefOf(node: string): string | null {
   if (kind === 'role') return `/role/${id}`
   return kind === 'class' ? `/ingredients?class=${id}` : null
 }
-
-const severities: Readonly<Record<string, string>> = text.finding.severity
-
-const severityWords = (severity: string): string =>
-  language === 'en' ? severity : (severities[severity] ?? severity)
 
 /** A relation as words, read from this ingredient's side. */
 function relationWords(neighbour: Neighbour | undefined): string {

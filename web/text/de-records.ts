@@ -113,6 +113,13 @@ export const records: Words<typeof english> = {
     broader: 'Teil von',
     narrower: 'Arten',
     phase: 'Eingewogen in',
+    phases: {
+      water: 'Wasserphase',
+      oil: 'Ölphase',
+      'cool-down': 'Abkühlphase',
+      powder: 'Pulverphase',
+      either: 'Wasser- oder Ölphase',
+    },
     confused: 'Nicht zu verwechseln mit',
     sought: 'Wie ein Ersatz gesucht wird',
     must: 'Er muss',

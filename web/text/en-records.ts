@@ -111,6 +111,9 @@ export const records = {
     broader: 'Part of',
     narrower: 'Kinds',
     phase: 'Weighed into',
+    phases: { water: 'water', oil: 'oil', 'cool-down': 'cool-down', powder: 'powder', either: 'either' } as Readonly<
+      Record<string, string>
+    >,
     confused: 'Not to be confused with',
     sought: 'How a stand-in is sought',
     must: 'It must',
