@@ -133,7 +133,7 @@ function Start({ children }: Pick<PartProps, 'children'>) {
       <ul className="chips">
         {T.starts.map((id) => (
           <li key={id}>
-            <Link href={exploreHref(id)}>{plainLabel(id)}</Link>
+            <Link href={exploreHref(id)}>{T.startRoles[id] ?? plainLabel(id)}</Link>
           </li>
         ))}
       </ul>

@@ -21,6 +21,12 @@ export const explorer: Words<typeof english> = {
     'role:preservative',
     'role:oil-in-water-emulsifier',
   ],
+  /** roles among them; names of ingredients are the same in every language */
+  startRoles: {
+    'role:humectant': 'Feuchthaltemittel',
+    'role:preservative': 'Konservierungsmittel',
+    'role:oil-in-water-emulsifier': 'Öl-in-Wasser-Emulgator',
+  } as Readonly<Record<string, string>>,
   loading: 'Was daran hängt, wird geholt …',
   loadingWhole: 'Der ganze Graph wird geholt …',
   loadingDrawing: 'Die Zeichnung wird geholt …',

@@ -18,6 +18,12 @@ export const explorer = {
     'role:preservative',
     'role:oil-in-water-emulsifier',
   ],
+  /** roles among them; names of ingredients are the same in every language */
+  startRoles: {
+    'role:humectant': 'Humectant',
+    'role:preservative': 'Preservative',
+    'role:oil-in-water-emulsifier': 'Oil-in-water emulsifier',
+  } as Readonly<Record<string, string>>,
   loading: 'Fetching what is joined to it…',
   loadingWhole: 'Fetching the whole graph…',
   loadingDrawing: 'Fetching the drawing…',
