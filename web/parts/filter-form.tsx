@@ -3,7 +3,6 @@ import type { Filter } from '#web/client/use-ingredients.ts'
 import { plainLabel } from '#web/client/use-labels.ts'
 import type { RoleShort } from '#web/client/use-roles.ts'
 import { text } from '#web/text/text.ts'
-import { language } from '#web/text/language.ts'
 
 interface Props {
   filter: Filter
@@ -14,32 +13,7 @@ interface Props {
 }
 
 const T = text.search
-const KINDS = [
-  'triglyceride',
-  'wax-ester',
-  'fatty-ester',
-  'hydrocarbon',
-  'silicone',
-  'fatty-alcohol',
-  'fatty-acid',
-  'alkyl-glucoside',
-  'betaine-surfactant',
-  'polysaccharide',
-  'glycol',
-  'polyol',
-  'organic-acid',
-  'nonionic',
-  'anionic',
-  'cationic',
-  'amphoteric',
-  'animal-derived',
-  'bee-derived',
-  'nut-derived',
-  'palm-linked',
-  'petroleum-derived',
-  'ethoxylate',
-  'fragrance-allergen-source',
-]
+const KINDS = Object.keys(T.kinds)
 
 /** Name, role and kind to search by. */
 export function FilterForm({ filter, typed, onType, onChange, roles }: Props) {
@@ -67,8 +41,8 @@ export function FilterForm({ filter, typed, onType, onChange, roles }: Props) {
         <select id={`${id}-kind`} value={filter.class} onChange={(event) => onChange({ class: event.target.value })}>
           <option value="">{T.anyKind}</option>
           {kinds.map((kind) => (
-            <option key={kind} value={kind} {...(language !== 'en' && { lang: 'en' })}>
-              {plainLabel(kind)}
+            <option key={kind} value={kind} {...(T.kinds[kind] === undefined && { lang: 'en' })}>
+              {T.kinds[kind] ?? plainLabel(kind)}
             </option>
           ))}
         </select>
