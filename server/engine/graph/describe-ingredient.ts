@@ -6,7 +6,7 @@ import type { Range } from '#engine/units/range.ts'
 import { contestedProperties } from './contested.ts'
 import { decisionsOf } from './decisions.ts'
 import type { Decision } from './decisions.ts'
-import { limitTexts, whenText } from './in-words.ts'
+import { limitTexts, limitTitle, whenText } from './in-words.ts'
 import { linksOf, nodeOf, statementOf } from './links.ts'
 import { rangeOfProperty } from './subject.ts'
 import type { Subject } from './subject.ts'
@@ -141,9 +141,7 @@ export function describeIngredient(world: World, id: string): IngredientDescript
     limits: subject.limits.map((limit) => ({
       id: limit.id,
       market: limit.market,
-      title: [world.say.text(limit.act), world.say`entry ${limit.entry}`, world.say.text(limit.title)]
-        .filter((part) => part !== '')
-        .join(', '),
+      title: limitTitle(limit, world.say),
       text: limitTexts(limit, world.say),
     })),
     cautions: subject.cautions,

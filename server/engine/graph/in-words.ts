@@ -86,6 +86,10 @@ function rowText(row: LimitRow, limit: Limit, say: Say): string {
     .join('; ')
 }
 
+/** Act, number and subject of a legal entry. */
+export const limitTitle = ({ act, entry, title }: Limit, say: Say): string =>
+  [say.text(act), say`entry ${entry}`, say.text(title)].filter((part) => part !== '').join(', ')
+
 /** One sentence a row of a legal entry; an opinion of experts is said to be one. */
 export function limitTexts(limit: Limit, say: Say): string[] {
   const lead = limit.kind === 'opinion' ? say`opinion of experts, not law: ` : ''

@@ -39,7 +39,8 @@ function withUnread(world: World, name: CleanName, outer: Reading): Reading {
     .flatMap((one) => (finder.byName.get(one.name) ?? []).map((hit) => hit.id))
   const others = [...namedByBoth(finder, name.outer, unread), ...near].filter((id) => id !== outer.id)
   const why = 'what stands in brackets was not understood'
-  if (others.length === 0) return { ...outer, note: outer.note ? `${outer.note}; ${why}` : why }
+  if (others.length === 0)
+    return { ...outer, note: [outer.note, why].flatMap((one) => (one ? [world.say.text(one)] : [])).join('; ') }
   return { kind: 'ask', note: why, choices: [outer.id, ...others].map((id) => ({ id, score: 0.8, why })) }
 }
 

@@ -108,19 +108,13 @@ export function readingOf(key: string, hits: readonly NameHit[], knowledge: Know
   return { kind: 'ask', choices, note: 'this name stands for more than one ingredient' }
 }
 
-/** A note may be made of two; each is then put into words by itself. */
-function inWords(note: string, { say }: World): string {
-  const whole = say.text(note)
-  return whole === note ? note.split('; ').map(say.text).join('; ') : whole
-}
-
 /** Puts a reading into the shape of a reply. */
 export function replyOf(world: World, typed: string, reading: Reading | null): ResolveResult {
   const { say } = world
   const nothing = { typed, ingredient: null, inci: null, tier: null, choices: [] }
   if (reading === null) return { ...nothing, status: 'unknown' }
-  if (reading.kind === 'not-here') return { ...nothing, status: 'unknown', note: inWords(reading.note, world) }
-  const note = reading.note ? { note: inWords(reading.note, world) } : {}
+  if (reading.kind === 'not-here') return { ...nothing, status: 'unknown', note: say.text(reading.note) }
+  const note = reading.note ? { note: say.text(reading.note) } : {}
   if (reading.kind === 'found') {
     const name = nameOf(world, reading.id)
     if (!name) return { ...nothing, status: 'unknown' }

@@ -2,7 +2,7 @@ import { evidenceOf } from '#engine/model/evidence.ts'
 import type { DescribedClaim } from '#engine/model/evidence.ts'
 import type { Claim, Provenance } from '#engine/model/records.ts'
 import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
-import { limitTexts } from './in-words.ts'
+import { limitTexts, limitTitle } from './in-words.ts'
 import type { Subject } from './subject.ts'
 import type { World } from './world.ts'
 
@@ -60,9 +60,7 @@ const lawUses = ({ knowledge, say }: World): SourceUse[] =>
   knowledge.limits.flatMap((limit) => {
     return limit.rows.map((row) => ({
       ingredient: null,
-      label: [say.text(limit.act), say`entry ${limit.entry}`, say.text(limit.title)]
-        .filter((part) => part !== '')
-        .join(', '),
+      label: limitTitle(limit, say),
       on: 'limit' as const,
       text: limitTexts({ ...limit, rows: [row] }, say).join('; '),
       kind: 'law' as const,

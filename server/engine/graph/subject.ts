@@ -1,7 +1,10 @@
-import type { Claim, Ingredient, Limit } from '#engine/model/records.ts'
+import { usedClaim } from '#engine/knowledge/used-claim.ts'
+import type { Ingredient, Limit } from '#engine/model/records.ts'
 import type { Range } from '#engine/units/range.ts'
 
 /** An ingredient with what the checks ask of it again and again worked out once. */
+export { usedClaim }
+
 export interface Subject extends Ingredient {
   /** every role played and all broader roles of those */
   allRoles: ReadonlySet<string>
@@ -12,10 +15,6 @@ export interface Subject extends Ingredient {
   /** legal entries that count it, by name or by class */
   limits: readonly Limit[]
 }
-
-/** The claim that decides a property, or undefined when nothing is known. */
-export const usedClaim = (subject: Ingredient, property: string): Claim | undefined =>
-  subject.facts.get(property)?.find((claim) => claim.used)
 
 /** The checks ask for the same few ranges again and again; records do not change. */
 const ranges = new WeakMap<Ingredient, Map<string, Range | undefined>>()

@@ -1,9 +1,10 @@
+import { worstAccess } from '#engine/model/access.ts'
 import { HIGHEST_HLB, hlbOfBlend } from '#engine/chemistry/hlb-blend.ts'
 import type { Claim, Ingredient, Provenance, Role } from '#engine/model/records.ts'
 import { middle } from '#engine/units/range.ts'
 import { roundTo } from '#engine/units/round.ts'
+import { usedClaim } from './used-claim.ts'
 
-const ACCESS_ORDER: readonly Provenance['access'][] = ['read', 'secondary', 'memory', 'common-practice']
 const HOLDS = ['emulsifier', 'solubiliser']
 const LEAST_EMULSIFIERS = 2
 
@@ -22,14 +23,7 @@ const does = (ingredient: Ingredient, jobs: readonly string[], roles: ReadonlyMa
 
 const isFattyAlcohol = ({ ingredient }: Part): boolean => ingredient.classes.has('fatty-alcohol')
 
-/** What is worked out is known no better than the worst known of what went in. */
-const worst = (of: readonly Provenance[]): Provenance['access'] =>
-  ACCESS_ORDER[Math.max(0, ...of.map(({ access }) => ACCESS_ORDER.indexOf(access)))] ?? 'memory'
-
 type Figure = { value: number; locator: string; from: readonly Provenance[] } | null
-
-const decided = (ingredient: Ingredient, property: string): Claim | undefined =>
-  ingredient.facts.get(property)?.find(({ used }) => used)
 
 /**
  * HLB by mass from the emulsifying parts, two at least, all nonionic: others are not chosen by HLB. None where one of
@@ -41,7 +35,7 @@ function hlbOf(blend: Ingredient, parts: readonly Part[], roles: ReadonlyMap<str
   const holding = parts.filter((part) => does(part.ingredient, HOLDS, roles) && !isFattyAlcohol(part))
   if (holding.length < LEAST_EMULSIFIERS || !holding.every(({ ingredient }) => ingredient.classes.has('nonionic')))
     return null
-  const claims = holding.flatMap(({ ingredient }) => decided(ingredient, 'hlb') ?? [])
+  const claims = holding.flatMap(({ ingredient }) => usedClaim(ingredient, 'hlb') ?? [])
   if (claims.length < holding.length) return null
   const known = holding.flatMap(({ ingredient, share_percent }, at) => {
     const { value, min, max } = claims[at] ?? {}
@@ -101,7 +95,18 @@ export function blendClaims(
     const { date } = blend.classProvenance
     const id = `${blend.id}#${property}/derived`
     return [
-      { id, property, value, unit, kind: 'derived' as const, source, locator, access: worst(from), date, used: true },
+      {
+        id,
+        property,
+        value,
+        unit,
+        kind: 'derived' as const,
+        source,
+        locator,
+        access: worstAccess(from),
+        date,
+        used: true,
+      },
     ]
   })
 }

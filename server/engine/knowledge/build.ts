@@ -1,3 +1,4 @@
+import { ACCESS_ORDER } from '#engine/model/access.ts'
 import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
 import { catalogueOf } from '#engine/words/catalogue.ts'
 import { acidClaims } from './acid-claims.ts'
@@ -28,8 +29,6 @@ import { withDerived, workOut } from './work-out.ts'
 import type { Grounds } from './work-out.ts'
 import { expandWords } from './word-data.ts'
 import type { WordData } from './word-data.ts'
-
-const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 
 /** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
 const isConditional = ({ id, conditions }: Claim): boolean =>

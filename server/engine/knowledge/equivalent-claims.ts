@@ -1,5 +1,6 @@
+import { worstAccess } from '#engine/model/access.ts'
 import { carriedAt } from '#engine/chemistry/ph/speciate.ts'
-import type { Claim, Ingredient, Provenance, Role } from '#engine/model/records.ts'
+import type { Claim, Ingredient, Role } from '#engine/model/records.ts'
 import { roundTo } from '#engine/units/round.ts'
 import type { AcidCompound, AcidTable } from './acids.ts'
 
@@ -7,8 +8,6 @@ import type { AcidCompound, AcidTable } from './acids.ts'
 const USUAL_PH = 5
 /** Nearer to neither acid nor base than this it moves no pH, it buffers: nothing to dose by. */
 const LEAST_PER_MOL = 0.2
-
-const ACCESS_ORDER: readonly Provenance['access'][] = ['read', 'secondary', 'memory', 'common-practice']
 
 /** Charge of one mole at the usual pH, its ions included: what it has given off or taken up. */
 const chargeOf = ({ acids, ions }: AcidCompound): number =>
@@ -46,7 +45,7 @@ export function equivalentClaims(
       kind: 'derived',
       source: [...new Set(steps.map(({ source }) => source))].sort().join('; '),
       locator: `worked out at pH ${USUAL_PH} from ${steps.length === 1 ? 'the acid constant' : 'the acid constants'}`,
-      access: ACCESS_ORDER[Math.max(...steps.map(({ access }) => ACCESS_ORDER.indexOf(access)))] ?? 'memory',
+      access: worstAccess(steps),
       date: '2026-11-28',
       used: true,
     },

@@ -1,10 +1,10 @@
+import { ACCESS_ORDER } from '#engine/model/access.ts'
 import type { Claim } from '#engine/model/records.ts'
 import type { RawTable } from './raw.ts'
 import { idOf } from './slug.ts'
 
 type Row = Record<string, string>
 
-const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
 const KIND_ORDER = ['standard-range', 'typical', 'typical-range', 'study-range', 'single-sample', 'study-maximum']
 
 /** Below this the mid-points name only part of the oil; scaling them up would invent the rest. */

@@ -1,13 +1,11 @@
 import type { Claim, Ingredient } from '#engine/model/records.ts'
+import { usedClaim } from './used-claim.ts'
 
 const LIQUID_BELOW_C = 15
 const SOLID_ABOVE_C = 30
 /** Fats and waxes melt below; what melts above is sold as crystals or powder. */
 const POWDER_ABOVE_C = 90
 const LEAST_ACTIVE_PERCENT = 95
-
-const decided = (one: Ingredient, property: string): Claim | undefined =>
-  one.facts.get(property)?.find(({ used }) => used)
 
 const ends = ({ value, min, max }: Claim): { least: number; most: number } => ({
   least: value ?? min ?? max ?? Number.NaN,
@@ -26,11 +24,11 @@ function formAt({ least, most }: { least: number; most: number }, mixesWithOil: 
  * dissolved: its melting point is that of the substance alone.
  */
 export function formClaims(one: Ingredient): Claim[] {
-  const melting = decided(one, 'melting_c')
-  if (!melting || decided(one, 'form')) return []
-  const active = decided(one, 'active_percent')
+  const melting = usedClaim(one, 'melting_c')
+  if (!melting || usedClaim(one, 'form')) return []
+  const active = usedClaim(one, 'active_percent')
   if (active && ends(active).most < LEAST_ACTIVE_PERCENT) return []
-  const mixesWithOil = ['oil', 'both', 'silicone'].includes(decided(one, 'solubility')?.is ?? '')
+  const mixesWithOil = ['oil', 'both', 'silicone'].includes(usedClaim(one, 'solubility')?.is ?? '')
   const form = formAt(ends(melting), mixesWithOil)
   if (form === null) return []
   const { source, access, date } = melting

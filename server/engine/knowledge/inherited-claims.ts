@@ -1,5 +1,7 @@
+import { ACCESS_ORDER } from '#engine/model/access.ts'
 import type { Claim, Ingredient, Role } from '#engine/model/records.ts'
 import type { ClassFact, ClassFacts, Only } from './class-facts.ts'
+import { usedClaim } from './used-claim.ts'
 
 /** A statement of a class or role about a member. */
 export interface Inherited {
@@ -7,9 +9,6 @@ export interface Inherited {
   from: string
   fact: ClassFact
 }
-
-const used = (one: Ingredient, property: string): Claim | undefined =>
-  one.facts.get(property)?.find((claim) => claim.used)
 
 /** The first role and those above it, the nearest first. */
 export function rolesAbove(one: Ingredient, roles: ReadonlyMap<string, Role>): string[] {
@@ -20,8 +19,8 @@ export function rolesAbove(one: Ingredient, roles: ReadonlyMap<string, Role>): s
 }
 
 const isMeant = (one: Ingredient, { form, solubility }: Only): boolean =>
-  (form === undefined || used(one, 'form')?.is === form) &&
-  (solubility === undefined || used(one, 'solubility')?.is === solubility)
+  (form === undefined || usedClaim(one, 'form')?.is === form) &&
+  (solubility === undefined || usedClaim(one, 'solubility')?.is === solubility)
 
 type Wanted = (property: string) => boolean
 
@@ -62,9 +61,7 @@ const bodyOf = ({ value, min, max, is, spectrum }: Claim): string => JSON.string
 export const agree = (statements: readonly Inherited[]): boolean =>
   statements.length === 1 || new Set(statements.flatMap(({ fact }) => fact.claims.slice(0, 1).map(bodyOf))).size <= 1
 
-const ACCESS_ORDER = ['read', 'secondary', 'memory', 'common-practice']
-
-const rankOf = ({ fact }: Inherited): number => ACCESS_ORDER.indexOf(fact.claims[0]?.access ?? '')
+const rankOf = ({ fact }: Inherited): number => ACCESS_ORDER.indexOf(fact.claims[0]?.access ?? 'common-practice')
 
 /** The better seen of statements that agree; the first of equals. */
 function bestSeen(statements: readonly Inherited[]): Inherited | undefined {
@@ -102,7 +99,7 @@ export function inheritedClaims(
   const claims: Claim[] = []
   const mixture = isMixture(one)
   const isOpen: Wanted = (property) =>
-    isWanted(property) && !used(one, property) && (!mixture || OF_MIXTURES.includes(property))
+    isWanted(property) && !usedClaim(one, property) && (!mixture || OF_MIXTURES.includes(property))
   for (const statements of statementsAbout(one, facts, roles, isOpen).values()) {
     if (!agree(statements)) continue
     const best = bestSeen(statements)

@@ -1,4 +1,6 @@
-import type { Claim, Ingredient, Provenance, Role } from '#engine/model/records.ts'
+import { worstAccess } from '#engine/model/access.ts'
+import type { Claim, Ingredient, Role } from '#engine/model/records.ts'
+import { usedClaim } from './used-claim.ts'
 
 /** What bears no more than this [C] goes in when the batch has cooled. */
 const COOL_C = 50
@@ -29,20 +31,12 @@ export function phaseOf({ solubility, form, heat_max_c, rolePhase }: PhaseGround
   return rolePhase === 'powder' ? 'powder' : 'either'
 }
 
-const ACCESS_ORDER: readonly Provenance['access'][] = ['read', 'secondary', 'memory', 'common-practice']
-
-const worst = (of: readonly Provenance[]): Provenance['access'] =>
-  ACCESS_ORDER[Math.max(...of.map(({ access }) => ACCESS_ORDER.indexOf(access)))] ?? 'common-practice'
-
-const decided = (one: Ingredient, property: string): Claim | undefined =>
-  one.facts.get(property)?.find(({ used }) => used)
-
 /** Phase worked out from solubility, form, heat and first role, marked derived, where the record states none. */
 export function phaseClaims(one: Ingredient, roles: ReadonlyMap<string, Role>): Claim[] {
-  const [solubility, form, heat] = ['solubility', 'form', 'heat_max_c'].map((property) => decided(one, property))
+  const [solubility, form, heat] = ['solubility', 'form', 'heat_max_c'].map((property) => usedClaim(one, property))
   const [first] = one.roles
   const role = roles.get(first?.role ?? '')
-  if (decided(one, 'phase') || !solubility?.is || !form?.is || !first || !role) return []
+  if (usedClaim(one, 'phase') || !solubility?.is || !form?.is || !first || !role) return []
   const heat_max_c = heat?.value ?? heat?.max
   const is = phaseOf({ solubility: solubility.is, form: form.is, heat_max_c, rolePhase: role.phase })
   const from = [solubility, form, ...(heat ? [heat] : []), first]
@@ -56,7 +50,7 @@ export function phaseClaims(one: Ingredient, roles: ReadonlyMap<string, Role>): 
       kind: 'derived',
       source: [...new Set(from.map(({ source }) => source))].sort().join('; '),
       locator: `worked out from solubility (${solubility.is}), form (${form.is})${bears} and role (${role.label.toLowerCase()})`,
-      access: worst(from),
+      access: worstAccess(from),
       date: first.date,
       used: true,
     },

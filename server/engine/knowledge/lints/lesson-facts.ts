@@ -4,12 +4,10 @@ import { inside, rangeText } from '#engine/units/range.ts'
 import type { Range } from '#engine/units/range.ts'
 import type { Vocabulary } from './lint.ts'
 import { upFrom } from './members.ts'
+import { usedClaim } from '#engine/knowledge/used-claim.ts'
 
 export type Words = Pick<Vocabulary, 'ingredients' | 'aliases' | 'roles' | 'classes' | 'properties'>
 type Fact<K extends 'plays' | 'in_class' | 'claim' | 'holds_at'> = NonNullable<Statement[K]>
-
-const usedOf = (one: Ingredient, property: string): Claim | undefined =>
-  one.facts.get(property)?.find(({ used }) => used)
 
 const spanOf = ({ value, min, max }: Claim): Range => {
   const [low, high] = [value ?? min, value ?? max]
@@ -59,7 +57,7 @@ const SIDES = ['min', 'max', 'equals', 'at_least', 'at_most'] as const
 function judgeClaim(one: Ingredient, fact: Fact<'claim'>, { properties }: Words): Judged {
   if (!properties.has(fact.property)) return no(`there is no property ${fact.property}`)
   if (SIDES.every((side) => fact[side] === undefined)) return no(`states none of ${SIDES.join(', ')}`)
-  const claim = usedOf(one, fact.property)
+  const claim = usedClaim(one, fact.property)
   if (!claim) return no(`${one.id} has no decided ${fact.property} on record`)
   return {
     holds: judgeValue(claim, fact),
@@ -73,7 +71,7 @@ const WINDOWS = { works: 'ph_effective', keeps: 'ph_stability' } as const
 function judgeWindow(one: Ingredient, { ph, holds, window }: Fact<'holds_at'>): Judged {
   const asked = window === undefined ? (['works', 'keeps'] as const) : [window]
   const known = asked.flatMap((word) => {
-    const claim = usedOf(one, WINDOWS[word])
+    const claim = usedClaim(one, WINDOWS[word])
     return claim ? [{ word, claim, isIn: inside(ph, spanOf(claim)) }] : []
   })
   if (known.length === 0) return no(`${one.id} has no pH window on record`)
