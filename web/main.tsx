@@ -1,5 +1,6 @@
 import { loadWords } from './text/german.ts'
 import './styles/base.css'
+import './styles/controls.css'
 import './styles/bench.css'
 import './styles/findings.css'
 import './styles/combobox.css'

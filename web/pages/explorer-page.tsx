@@ -22,6 +22,7 @@ import { Choice } from '#web/parts/choice.tsx'
 import { Failed, Loading } from '#web/parts/states.tsx'
 import { explorer as T } from '#web/text/explorer.ts'
 import '#web/styles/explorer.css'
+import '#web/styles/explorer-list.css'
 import { InEnglish, Spoken } from '#web/parts/spoken.tsx'
 
 interface PartProps {
