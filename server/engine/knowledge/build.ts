@@ -1,4 +1,3 @@
-import { ACCESS_ORDER } from '#engine/model/access.ts'
 import type { Claim, Ingredient, Problem, Source } from '#engine/model/records.ts'
 import { catalogueOf } from '#engine/words/catalogue.ts'
 import { acidClaims } from './acid-claims.ts'
@@ -23,39 +22,13 @@ import type { Vocabulary } from './lints/lint.ts'
 import { buildNameIndex } from './name-index.ts'
 import type { NameIndex } from './name-index.ts'
 import type { RawData, RawFile } from './raw.ts'
-import { BY_WORD, tableClaims } from './table-claims.ts'
+import { tableClaims } from './table-claims.ts'
 import { tierOf } from './tier.ts'
+import { withTables } from './with-tables.ts'
 import { withDerived, workOut } from './work-out.ts'
 import type { Grounds } from './work-out.ts'
 import { expandWords } from './word-data.ts'
 import type { WordData } from './word-data.ts'
-
-/** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
-const isConditional = ({ id, conditions }: Claim): boolean =>
-  /^(windows-|stated-|pka\/)/.test(id) && conditions !== undefined
-
-/** A number, or a word that the vocabulary fixes; free text is for people to read. */
-const canDecide = ({ property, min, max, value, shares, is }: Claim): boolean =>
-  [min, max, value, shares].some((part) => part !== undefined) || (BY_WORD.has(property) && is !== undefined)
-
-/** Profiles come in their own order: a remembered standard of the oil says more than one sample that was read. */
-const rankOf = ({ access, shares }: Claim): number => (shares ? 0 : ACCESS_ORDER.indexOf(access))
-
-/** Adds claims of tables behind those of the record; where the record has none the best seen one is used. */
-function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
-  if (claims.length === 0) return ingredient
-  const facts = new Map(ingredient.facts)
-  const best = [...claims].sort((a, b) => rankOf(a) - rankOf(b))
-  const added = new Map<string, Claim[]>() // lists that are no longer those of the record
-  for (const claim of best) {
-    const list = added.get(claim.property) ?? [...(facts.get(claim.property) ?? [])]
-    const used = canDecide(claim) && !isConditional(claim) && !list.some((other) => other.used)
-    list.push(claim.used === used ? claim : { ...claim, used })
-    added.set(claim.property, list)
-  }
-  for (const [property, list] of added) facts.set(property, list)
-  return { ...ingredient, facts }
-}
 
 function sourcesOf(raw: RawData): Map<string, Source> {
   const rows = raw.sources.flatMap((table) => table.rows)

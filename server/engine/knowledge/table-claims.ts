@@ -1,6 +1,7 @@
 import type { Claim, PropertySpec, Provenance } from '#engine/model/records.ts'
 import type { RawTable } from './raw.ts'
 import { idOf } from './slug.ts'
+import { spectrumOf } from './spectrum-in-words.ts'
 
 /** Property of a published table → property of the records. What is not named here is kept under its own name, to be read by people. */
 const SAME_AS: Record<string, { property: string; unit?: string }> = {
@@ -31,6 +32,7 @@ function propertyOf(name: string, unit: string, text: string | undefined, proper
   const same = SAME_AS[name.toLowerCase()]
   if (same && (same.unit === undefined || same.unit === unit)) return same.property
   if (BY_WORD.has(name) && text !== undefined && properties.get(name)?.words.includes(text)) return name
+  if (name === 'spectrum' && text !== undefined && spectrumOf(text, properties.get(name)?.words ?? [])) return name
   return IN_WORDS.has(name) ? `${name}_in_words` : name
 }
 
@@ -48,12 +50,13 @@ function claimOfRow(row: Record<string, string>, place: string, properties: Spec
   if (!isNumber && !text) return null
   // A number that is only described ("stable at low pH") is for people to read.
   const onlyInWords = !isNumber && properties.get(property)?.kind === 'range'
+  const spectrum = property === 'spectrum' ? spectrumOf(text ?? '', properties.get(property)?.words ?? []) : undefined
   return {
     id: row['id'] || place,
     property: onlyInWords ? `${property}_in_words` : property,
     ...(min !== undefined && { min }),
     ...(max !== undefined && { max }),
-    ...(text && { is: text }),
+    ...(spectrum ? { spectrum } : text && { is: text }),
     unit: onlyInWords ? '' : (SAME_UNIT[unit] ?? unit),
     kind: (row['kind'] || kindOf(row['access'] ?? '')) as Claim['kind'],
     source: row['source_id'] ?? '',

@@ -132,6 +132,33 @@ describe('claims of printed tables', () => {
     ])
   })
 
+  const graded = (value_text: string) =>
+    factsOf({}, table([{ ...ROW, property: 'spectrum', min: '', max: '', unit: '', value_text }]))
+
+  test('that grade a spectrum group by group are a spectrum; what they do not know is left out, never "none"', () => {
+    const [claim] = graded('gram-positive: strong; gram-negative: unknown; yeast: weak; mould: none').get('spectrum')!
+    expect(claim).toMatchObject({ spectrum: { gramPositive: 'strong', yeast: 'weak', mould: 'none' }, used: true })
+    expect(claim!.spectrum).not.toHaveProperty('gramNegative')
+    expect(claim!.is).toBeUndefined()
+  })
+
+  test.each(['broad', 'yeast: fair', 'yeast: strong; all else: weak', 'mould: unknown'])(
+    'that tell a spectrum in other words are for people to read: %s',
+    (words) => {
+      expect(graded(words).get('spectrum')).toBeUndefined()
+      expect(graded(words).get('spectrum_in_words')![0]).toMatchObject({ is: words, used: false })
+    },
+  )
+
+  test('that the record itself chose stand once, and lend it their circumstances', () => {
+    const own = { min: 3, max: 8, source: 'S-1', locator: 'p. 9', access: 'read' }
+    const chosen = factsOf({ ph_stability: own }, table([{ ...ROW, conditions: 'in the dark' }])).get('ph_stability')!
+    expect(chosen).toHaveLength(1)
+    expect(chosen[0]).toMatchObject({ min: 3, max: 8, conditions: 'in the dark', used: true })
+    const other = factsOf({ ph_stability: own }, table([{ ...ROW, source_id: 'S-2' }])).get('ph_stability')!
+    expect(other.map(({ source }) => source)).toEqual(['S-1', 'S-2'])
+  })
+
   test('an empty row says nothing', () =>
     expect(factsOf({}, table([{ ...ROW, min: '', max: '', value_text: ' ' }])).size).toBe(0))
 })
