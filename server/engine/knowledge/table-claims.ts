@@ -21,7 +21,7 @@ const SAME_UNIT: Record<string, string> = { 'mg KOH/g': 'mg/g', 'g I2/100 g': 'g
 const IN_WORDS = new Set(['phase', 'charge', 'role', 'form', 'solubility', 'electrolyte', 'spectrum'])
 
 /** Of these a single word of the vocabulary is a claim like any other; a phrase is for people to read. */
-export const BY_WORD = new Set(['form', 'solubility'])
+export const BY_WORD = new Set(['form', 'solubility', 'electrolyte', 'divalent_ions'])
 
 type Specs = ReadonlyMap<string, PropertySpec>
 
