@@ -174,6 +174,15 @@ describe('further faults', () => {
     ])
   })
 
+  test('a caution names a step of the work that the batch sheet has', () => {
+    const record = { id: 'glycerin', inci: 'GLYCERIN', roles: [{ role: 'humectant' }] }
+    const caution = { says: 'dissolve warm', at: 'desolving' }
+    expect(problems('word-is-known', { ...record, cautions: ['keep cool', caution] })).toEqual([
+      'desolving is not one of dissolving, thickening',
+    ])
+    expect(problems('word-is-known', { ...record, cautions: [{ ...caution, at: 'dissolving' }] })).toEqual([])
+  })
+
   test('a property, an access word and a level outside the vocabulary are faults', () => {
     const record = { id: 'glycerin', inci: 'GLYCERIN', roles: [{ role: 'humectant' }] }
     expect(problems('word-is-known', { ...record, facts: { colour_depth: 3 } })).toEqual([

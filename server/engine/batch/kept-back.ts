@@ -53,7 +53,7 @@ export function keptBackOf(setting: Setting, placed: readonly Placed[], step_g: 
     .filter(([, count]) => count > 0)
   const total = small.reduce((sum, [, count]) => sum + count, 0)
   const later = total > MOST_OF_WATER * water.units ? [] : small
-  const cold = placed.some(({ place, line }) => place === 'gum' && isHotWetted(setting, line))
+  const cold = placed.some(({ place, line }) => place === 'gum' && isHotWetted(line))
     ? [['water-phase', Math.floor(water.units * COLD_PART)] as const]
     : []
   const units = new Map([...cold, ...later])

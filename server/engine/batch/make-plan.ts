@@ -59,7 +59,7 @@ export function makePlan({ context, items, step_g, date, batchCode }: Asked): Pl
   const first = place(setting)
   const hotGum = process === 'one-phase' || process === 'emulsion' ? heatFor(context, dissolvedHot(first)) : null
   // In one phase what is dissolved or wetted hot heats the whole batch: what bears less has to wait.
-  const whole = first.some((item) => item.place === 'hot') ? hotGum : hotWaterFor(first.filter(isGumPlace), setting)
+  const whole = first.some((item) => item.place === 'hot') ? hotGum : hotWaterFor(first.filter(isGumPlace))
   const again: Setting = process === 'one-phase' && whole ? { ...setting, heat: whole } : setting
   const placed = again === setting ? first : place(again)
   return {

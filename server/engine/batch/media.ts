@@ -2,7 +2,6 @@ import { heatAsked } from '#engine/checks/heat-too-low.ts'
 import type { FormulaLine } from '#engine/formula/context.ts'
 import { numberOf } from '#engine/graph/subject.ts'
 import { matches } from '#engine/knowledge/selector.ts'
-import { englishOf } from './english-of.ts'
 import type { Item } from './item.ts'
 import { HAND_WARM_C } from './heat.ts'
 import type { Setting } from './setting.ts'
@@ -31,9 +30,8 @@ export const isHotGum = (setting: Setting, line: FormulaLine): boolean =>
   isGum(setting, line) && (heatAsked(line)?.asked_c ?? 0) > HAND_WARM_C
 
 /** Cellulose ethers that are wetted in hot water and dissolve as it cools. */
-export const isHotWetted = ({ context }: Setting, { subject }: FormulaLine): boolean =>
-  subject.classes.has('cellulose-ether') &&
-  subject.needs.some(({ need, says }) => need === 'process' && /\bhot\b|80 C/.test(englishOf(says, context.world)))
+export const isHotWetted = ({ subject }: Pick<FormulaLine, 'subject'>): boolean =>
+  subject.needs.some(({ wetsIn }) => wetsIn === 'hot-water')
 
 const DILUTE_ENOUGH = 0.5
 

@@ -7,7 +7,7 @@ import { hotWaterFor, told, waysOf } from './ways.ts'
 
 /** Gums that have to be wetted; of what dissolves hot only those that lump. */
 const wettable = (plan: Plan): Placed[] =>
-  plan.at('gum', 'hot').filter(({ place, line }) => !isHotWetted(plan, line) && (place === 'gum' || isGum(plan, line)))
+  plan.at('gum', 'hot').filter(({ place, line }) => !isHotWetted(line) && (place === 'gum' || isGum(plan, line)))
 
 /** How gums meet water without lumps in this batch. */
 export function wetting(plan: Plan): 'polyol' | 'oil' | 'shear' | 'none' {
@@ -110,10 +110,10 @@ export const dissolveHot: Maker = (plan, before) => {
 /** Cellulose ethers that want hot water first and dissolve as it cools. */
 export const wetHot: Maker = (plan, before) => {
   const { say } = plan
-  const gums = plan.at('gum').filter(({ line }) => isHotWetted(plan, line))
+  const gums = plan.at('gum').filter(({ line }) => isHotWetted(line))
   if (gums.length === 0) return null
   const ways = waysOf(gums)
-  const water = hotWaterFor(gums, plan)
+  const water = hotWaterFor(gums)
   const main = held(before)
   return draft({
     id: 'wet-hot',
@@ -133,7 +133,7 @@ export const wetHot: Maker = (plan, before) => {
 export const strewGum: Maker = (plan, before) => {
   const { say } = plan
   if (wetting(plan) !== 'shear') return null
-  const gums = plan.at('gum').filter(({ line }) => !isHotWetted(plan, line))
+  const gums = plan.at('gum').filter(({ line }) => !isHotWetted(line))
   if (gums.length === 0) return null
   const main = held(before)
   const ways = waysOf(gums)

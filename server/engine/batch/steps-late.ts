@@ -2,7 +2,6 @@ import { because } from '#engine/checks/say.ts'
 import type { Say } from '#engine/words/say.ts'
 import { hazardsOf } from './cautions.ts'
 import { draft, held, named, sentence, standing, tempOf } from './draft.ts'
-import { englishOf } from './english-of.ts'
 import type { Placed } from './item.ts'
 import type { Maker } from './plan.ts'
 import { isSolid, playsHere } from './roles-here.ts'
@@ -128,10 +127,6 @@ export const thicken: Maker = (plan, before) => {
     why: say`Body depends on pH and scent, so it is set when both are in`,
     adds: items,
     uses: held(before),
-    because: items.flatMap(({ line }) =>
-      line.subject.cautions
-        .filter((text) => /curve|thin/.test(englishOf(text, plan.context.world)))
-        .map((text) => because(text)),
-    ),
+    because: items.flatMap(({ line }) => line.subject.cautionsAt.thickening ?? []).map((text) => because(text)),
   })
 }

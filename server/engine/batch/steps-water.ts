@@ -4,7 +4,6 @@ import type { Say } from '#engine/words/say.ts'
 import { hazardsOf } from './cautions.ts'
 import { draft, held, named, sentence, standing, tempOf, usualTime } from './draft.ts'
 import { hotWater } from './cautions.ts'
-import { englishOf } from './english-of.ts'
 import type { Placed } from './item.ts'
 import type { Maker, Plan } from './plan.ts'
 import { told, waysOf } from './ways.ts'
@@ -89,11 +88,8 @@ const saltsBeforeAcid = (plan: Plan): string => {
 const cautionsOf = (plan: Plan) =>
   plan
     .at('water')
-    .flatMap(({ line }) =>
-      line.subject.cautions
-        .filter((text) => /dissolv/.test(englishOf(text, plan.context.world)))
-        .map((text) => because(text)),
-    )
+    .flatMap(({ line }) => line.subject.cautionsAt.dissolving ?? [])
+    .map((text) => because(text))
 
 const dissolvedText = (items: readonly Placed[], say: Say): string => {
   if (items.length === 0) return ''

@@ -33,5 +33,6 @@ export function deriveBlend(id: string, find: (id: string) => Subject | null): I
     standsFor: [],
     notFor: [],
     cautions: known.flatMap((part) => part.cautions),
+    cautionsAt: {},
   }
 }

@@ -140,5 +140,6 @@ export function deriveFromInventory(row: InventoryRow): Ingredient {
     standsFor: [],
     notFor: [],
     cautions: [],
+    cautionsAt: {},
   }
 }

@@ -1,3 +1,4 @@
+import { CAUTION_STEPS } from '#engine/model/records.ts'
 import type {
   Claim,
   Ingredient,
@@ -72,9 +73,25 @@ const needOf = (entry: Loose, seen: Provenance): Need => ({
   any_of: words(entry['any_of']),
   need: String(entry['kind'] ?? entry['need'] ?? 'partner'),
   says: String(entry['says'] ?? ''),
+  ...(entry['wets_in'] === 'hot-water' && { wetsIn: 'hot-water' as const }),
+  ...(typeof entry['above_c'] === 'number' && { above_c: entry['above_c'] }),
   ...whenOf(entry['when']),
   ...provenanceOf({ ...entry, kind: undefined }, seen),
 })
+
+/** Cautions: a text, or a text and the step of the work at which it counts. */
+function cautionsOf(value: unknown): Pick<Ingredient, 'cautions' | 'cautionsAt'> {
+  const entries = (Array.isArray(value) ? value : []).map((entry) =>
+    isObject(entry) ? { says: String(entry['says']), at: entry['at'] } : { says: String(entry), at: undefined },
+  )
+  const told = CAUTION_STEPS.map(
+    (step) => [step, entries.flatMap(({ says, at }) => (at === step ? [says] : []))] as const,
+  )
+  return {
+    cautions: entries.map(({ says }) => says),
+    cautionsAt: Object.fromEntries(told.filter(([, texts]) => texts.length > 0)),
+  }
+}
 
 const standsForOf = (entry: Loose, seen: Provenance): StandsFor => ({
   for: String(entry['for']),
@@ -129,6 +146,6 @@ export function expandIngredient(record: Loose, properties: ReadonlyMap<string, 
     inactivatedBy: list(record['inactivated_by']).map((entry) => relationOf(entry, seen)),
     standsFor: list(record['stands_in_for']).map((entry) => standsForOf(entry, seen)),
     notFor: list(record['does_not_stand_in_for']).map((entry) => notForOf(entry, seen)),
-    cautions: words(record['cautions']),
+    ...cautionsOf(record['cautions']),
   }
 }

@@ -40,6 +40,7 @@ const ingredientIn = (one: Ingredient, words: Words): Ingredient => ({
   standsFor: one.standsFor.map(says(words)),
   notFor: one.notFor.map(says(words)),
   cautions: one.cautions.map(words),
+  cautionsAt: Object.fromEntries(Object.entries(one.cautionsAt).map(([step, texts]) => [step, texts.map(words)])),
 })
 
 const ruleIn = (rule: Rule, words: Words): Rule => ({ ...why(words)(rule), title: words(rule.title) })

@@ -45,8 +45,16 @@ export interface Need extends Provenance {
   any_of: string[]
   need: string
   says: string
+  /** a powder that hot water wets and cold water dissolves */
+  wetsIn?: 'hot-water'
+  /** how hot that water is at least [C]; undefined where nobody says */
+  above_c?: number
   when?: When
 }
+
+/** Steps of the work that a caution can be about. */
+export const CAUTION_STEPS = ['dissolving', 'thickening'] as const
+export type CautionStep = (typeof CAUTION_STEPS)[number]
 
 export interface StandsFor extends Provenance {
   for: string
@@ -89,6 +97,8 @@ export interface Ingredient {
   standsFor: StandsFor[]
   notFor: NotFor[]
   cautions: string[]
+  /** those of them that belong to one step of the work */
+  cautionsAt: Readonly<Partial<Record<CautionStep, readonly string[]>>>
 }
 
 export interface Must {

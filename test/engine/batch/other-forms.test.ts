@@ -47,7 +47,20 @@ describe('a cellulose ether that is wetted hot', () => {
     expect(hot!.weigh_g).toBeLessThan(cold!.weigh_g)
     expect(stepOf(sheet, 'wet-hot').temp_c!.min).toBe(80)
   })
+  test('methylcellulose is wetted hot too: its record says so without a figure', () =>
+    expect(sheetFor({ methylcellulose: 1.5, glycerin: 3 }, { hottest_c: 85 }).order).toContain('wet-hot'))
   test('keeps urea out of the hot water', () => expect(isBefore(sheet, 'cool', stepAdding(sheet, 'urea'))).toBe(true))
+})
+
+describe('what a record tells of one step', () => {
+  const told = (sheet: ReturnType<typeof sheetFor>, step: string) => stepOf(sheet, step).because.map(({ fact }) => fact)
+  test('how a salt of an acid dissolves is told where it is dissolved', () => {
+    const sheet = sheetFor({ 'sodium-benzoate': 0.5, glycerin: 3 }, {})
+    expect(told(sheet, 'water-phase').join()).toMatch(/dissolve fully before the acid goes in/)
+    expect(told(sheet, 'water-phase').join()).not.toMatch(/does nothing at pH 6/)
+  })
+  test('that too much salt thins is told where the wash is thickened', () =>
+    expect(told(sheetNamed('strong-shampoo'), 'thicken').join()).toMatch(/past the top of the salt curve/))
 })
 
 describe('a wash', () => {

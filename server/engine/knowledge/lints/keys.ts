@@ -61,10 +61,10 @@ export const INGREDIENT: Shape = {
   clashes: RELATION,
   boosted_by: RELATION,
   inactivated_by: RELATION,
-  needs: { ...PROVENANCE, any_of: true, need: true, says: true, when: WHEN },
+  needs: { ...PROVENANCE, any_of: true, need: true, says: true, wets_in: true, above_c: true, when: WHEN },
   stands_in_for: { ...PROVENANCE, for: true, ratio: true, grade: true, when: WHEN, says: true },
   does_not_stand_in_for: { ...PROVENANCE, for: true, when: WHEN, why: true, says: true },
-  cautions: true,
+  cautions: { says: true, at: true },
   retired: { on: true, why: true, use: true },
 }
 

@@ -1,5 +1,6 @@
 import { isObject } from '#engine/knowledge/expand-claims.ts'
 import type { RawFile } from '#engine/knowledge/raw.ts'
+import { CAUTION_STEPS } from '#engine/model/records.ts'
 import type { Problem, PropertySpec } from '#engine/model/records.ts'
 import type { Lint, Vocabulary } from './lint.ts'
 
@@ -42,6 +43,14 @@ function roleProblems(data: Loose, path: string, { roles }: Vocabulary): Problem
     .map(({ role }) => ({ path: `${path}/roles`, message: `role ${String(role)} is not known` }))
 }
 
+/** Cautions that count at one step of the work name a step that the batch sheet has. */
+function cautionProblems(data: Loose, path: string): Problem[] {
+  const cautions = Array.isArray(data['cautions']) ? data['cautions'].filter(isObject) : []
+  return cautions
+    .filter(({ at }) => !CAUTION_STEPS.some((step) => step === at))
+    .map(({ at }) => ({ path: `${path}/cautions`, message: `${String(at)} is not one of ${CAUTION_STEPS.join(', ')}` }))
+}
+
 /** Statements about members: group, property, words, and the words that say of which members they hold. */
 function aboutMembers(file: RawFile, known: ReadonlyMap<string, unknown>, vocabulary: Vocabulary): Problem[] {
   const groups = isObject(file.data) && isObject(file.data['facts']) ? file.data['facts'] : {}
@@ -67,6 +76,7 @@ export const wordIsKnown: Lint = (raw, vocabulary) => {
   for (const { path, data } of raw.ingredients) {
     if (!isObject(data)) continue
     problems.push(...classProblems(data, path, vocabulary), ...roleProblems(data, path, vocabulary))
+    problems.push(...cautionProblems(data, path))
     for (const property of SHORTHANDS)
       if (data[property] !== undefined) problems.push(...factProblems(property, data[property], path, vocabulary))
     const facts = isObject(data['facts']) ? data['facts'] : {}
