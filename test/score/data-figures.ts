@@ -54,6 +54,15 @@ function countBy<T>(list: readonly T[], keyOf: (one: T) => string): Record<strin
   return Object.fromEntries(Object.entries(counts).sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)))
 }
 
+const isSeen = ({ access }: Pick<Provenance, 'access'>): boolean => access === 'read' || access === 'secondary'
+
+/** How good a source is by its list: A standard or original paper, B, C, D page of a supplier or a hobby writer. */
+const gradeOf = (source: string, { sources }: World['knowledge']): string =>
+  source
+    .split(';')
+    .map((id) => sources.get(id.trim())?.grade || 'not graded')
+    .sort()[0] ?? 'not graded'
+
 export function claimsReport({ knowledge }: World) {
   const records = [...knowledge.ingredients.values()]
   const claims = records.flatMap(claimsOf)
@@ -73,6 +82,8 @@ export function claimsReport({ knowledge }: World) {
     },
     claims: {
       from_outside: seenOf([...claims.filter(isFromOutside), ...classClaims(knowledge)]),
+      /** the seen ones of these by the grade of their source, the best one where several are named */
+      seen_by_grade: countBy(claims.filter(isFromOutside).filter(isSeen), ({ source }) => gradeOf(source, knowledge)),
       of_classes: seenOf(classClaims(knowledge)),
       all: seenOf(claims),
       deciding: seenOf(claims.filter(({ used }) => used)),

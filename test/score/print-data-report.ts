@@ -61,6 +61,11 @@ function printClaims({ claims, contested, limits, records }: Report): void {
     `  worked out from other claims and counted apart: ${worked_out.claims}, ${taken_from_classes} of them from classes and roles`,
   )
   console.log(`  the tool's own grading (usual), counted apart: ${own_grading}`)
+  title('Seen claims from outside by the grade of their source (A standard or paper … D supplier or hobby page)')
+  table(
+    ['grade', 'claims'],
+    Object.entries(claims.seen_by_grade).sort(([a], [b]) => (a < b ? -1 : 1)),
+  )
   title('Claims by kind')
   table(['kind', 'claims'], Object.entries(claims.by_kind))
   console.log(`  measured, but remembered (never stops a formula): ${claims.measured_from_memory}`)
