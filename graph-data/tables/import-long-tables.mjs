@@ -5,12 +5,25 @@ import { mkdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { readCsv, writeTsv } from './csv.mjs'
+import { rowForReaders, sourceForReaders } from './for-readers.mjs'
 
 const folder = process.argv[2]
 const here = dirname(fileURLToPath(import.meta.url))
-const COLUMNS = ['inci', 'property', 'min', 'max', 'unit', 'conditions', 'value_text', 'source_id', 'locator', 'access', 'note']
+const COLUMNS = [
+  'inci',
+  'property',
+  'min',
+  'max',
+  'unit',
+  'conditions',
+  'value_text',
+  'source_id',
+  'locator',
+  'access',
+  'note',
+]
 const read = (path) => readCsv(join(folder, path))
-const write = (name, rows) => writeTsv(join(here, `${name}.tsv`), COLUMNS, rows)
+const write = (name, rows) => writeTsv(join(here, `${name}.tsv`), COLUMNS, rows.map(rowForReaders))
 const split = (inci) => inci.split(/\s*;\s*/).join(' + ')
 
 /**
@@ -27,17 +40,22 @@ const repeatsRecord = ({ property, value_text, access }) =>
     (property === 'charge' && CHARGES.includes(value_text)) ||
     (property === 'phase' && PHASES.includes(value_text)))
 
-/** Corrections of rows that were found wrong on checking; each with its reason. */
-const corrected = (row) => row
-
 for (const name of ['structure', 'preservatives', 'actives']) {
-  write(`windows-${name}`, read(`windows/${name}.csv`).filter((r) => !r.inci.startsWith('rule:') && !repeatsRecord(r)).map(corrected))
+  write(
+    `windows-${name}`,
+    read(`windows/${name}.csv`).filter((r) => !r.inci.startsWith('rule:') && !repeatsRecord(r)),
+  )
 }
-write('surfactants', read('surfactants/surfactants.csv').map(corrected))
+write('surfactants', read('surfactants/surfactants.csv'))
 /** "sunflower oil, high oleic" is a grade with figures of its own; low erucic rapeseed oil is the usual one. */
 const gradeOf = (oil) => (oil.includes(',') && !oil.endsWith('low erucic') ? `grade ${oil.split(', ')[1]}` : '')
 const conditionsOf = (r) => [gradeOf(r.oil), r.conditions].filter(Boolean).join('; ')
-write('oil-constants', read('oils/constants.csv').filter((r) => r.inci).map((r) => ({ ...r, conditions: conditionsOf(r), locator: r.oil })))
+write(
+  'oil-constants',
+  read('oils/constants.csv')
+    .filter((r) => r.inci)
+    .map((r) => ({ ...r, conditions: conditionsOf(r), locator: r.oil })),
+)
 write(
   'hlb',
   read('emulsifiers/hlb.csv').map((r) => ({ ...r, property: 'hlb', min: r.hlb_min, max: r.hlb_max, unit: '1' })),
@@ -90,7 +108,9 @@ for (const [name, path] of Object.entries(SOURCES)) {
   writeTsv(
     join(here, `../sources/${name}.tsv`),
     SOURCE_COLUMNS,
-    read(path).filter((r) => !NOT_TAKEN.has(r.source_id)),
+    read(path)
+      .filter((r) => !NOT_TAKEN.has(r.source_id))
+      .map(sourceForReaders),
   )
 }
 
@@ -98,7 +118,7 @@ for (const [name, path] of Object.entries(SOURCES)) {
 const CITED = { ph: 'ph/sources.csv' }
 for (const [name, path] of Object.entries(CITED)) {
   const rows = read(path).map((r) => ({ ...r, title: r.citation, locator: r.address }))
-  writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, rows)
+  writeTsv(join(here, `../sources/${name}.tsv`), SOURCE_COLUMNS, rows.map(sourceForReaders))
 }
 const published = JSON.parse(readFileSync(join(folder, 'formulation/published-cases.json'), 'utf8'))
 const formulation = Object.entries(published.sources).map(([source_id, title]) => ({ source_id, title }))

@@ -4,6 +4,7 @@ import { namesIn } from '#engine/knowledge/selector.ts'
 import { isObject } from '#engine/knowledge/expand-claims.ts'
 import { UNPRINTED } from '#engine/knowledge/lints/source-is-listed.ts'
 import { realRaw, realWorld } from '../helpers.ts'
+import { claimsReport } from '../score/data-figures.ts'
 
 const world = realWorld()
 const { knowledge } = world
@@ -21,9 +22,17 @@ const statements = (one: Ingredient): Provenance[] => [
 const claims = (one: Ingredient): Claim[] => [...one.facts.values()].flat()
 
 describe('size', () => {
-  test('there are at least 40 roles', () => expect(knowledge.roles.size).toBeGreaterThanOrEqual(40))
-  test('there are at least 220 full records', () =>
-    expect(all.filter(({ tier }) => tier === 'full').length).toBeGreaterThanOrEqual(220))
+  const report = claimsReport(world)
+  test('there are at least 100 roles', () => expect(knowledge.roles.size).toBeGreaterThanOrEqual(100))
+  test('there are at least 550 full and 600 short records, and the inventory behind them', () => {
+    expect(report.records.full).toBeGreaterThanOrEqual(550)
+    expect(report.records.short).toBeGreaterThanOrEqual(600)
+    expect(report.records.inventory_only).toBeGreaterThan(25_000)
+  })
+  test('of more than 9,000 claims that somebody outside made, 65 in a hundred were read or seen quoted', () => {
+    expect(report.claims.from_outside.claims).toBeGreaterThan(9000)
+    expect(report.claims.from_outside.seen_share).toBeGreaterThanOrEqual(0.65)
+  })
 })
 
 describe('provenance', () => {
@@ -44,6 +53,18 @@ describe('provenance', () => {
         .map(({ source }) => `${one.id}: ${source}`),
     )
     expect([...new Set(bare)].slice(0, 20)).toEqual([])
+  })
+
+  test('a reader is pointed to laws, prints and tables, not to files of a collector', () => {
+    const collected = /\b(regulation|preservation|inventory|ph|windows)\/[\w-]+\.[ct]sv|^[\w-]+\.[ct]sv/
+    const said = all.flatMap((one) => [...claims(one), ...statements(one)])
+    const texts = said.flatMap((one) => [
+      one.locator,
+      'note' in one ? one.note : undefined,
+      'is' in one ? one.is : undefined,
+    ])
+    const sources = [...knowledge.sources.values()].flatMap(({ title, locator, note }) => [title, locator, note])
+    expect([...texts, ...sources].filter((text) => typeof text === 'string' && collected.test(text))).toEqual([])
   })
 
   test('practice and memory are never called measured or law', () => {
