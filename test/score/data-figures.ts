@@ -3,6 +3,7 @@ import { contestedProperties } from '#engine/graph/contested.ts'
 import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
 import { askedBy, lacks } from '#engine/knowledge/tier.ts'
 import { statedFew } from '#engine/knowledge/lints/role-has-five-members.ts'
+import { isSeen } from '#engine/model/access.ts'
 import { isByProgram, isFromClass } from '#engine/model/evidence.ts'
 import type { Claim, Ingredient, Provenance } from '#engine/model/records.ts'
 
@@ -53,8 +54,6 @@ function countBy<T>(list: readonly T[], keyOf: (one: T) => string): Record<strin
   for (const one of list) counts[keyOf(one)] = (counts[keyOf(one)] ?? 0) + 1
   return Object.fromEntries(Object.entries(counts).sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)))
 }
-
-const isSeen = ({ access }: Pick<Provenance, 'access'>): boolean => access === 'read' || access === 'secondary'
 
 /** How good a source is by its list: A standard or original paper, B, C, D page of a supplier or a hobby writer. */
 const gradeOf = (source: string, { sources }: World['knowledge']): string =>

@@ -104,11 +104,12 @@ export function buildKnowledge(raw: RawData): Knowledge {
   const profiles = fattyAcidClaims(raw.tables)
   const acids = expandAcids(raw.tables)
   const constants = acidClaims(acids)
+  const sources = sourcesOf(raw)
   const claimsFor = (id: string): Claim[] => [tables, profiles, constants].flatMap((claims) => claims.get(id) ?? [])
   const ingredients = raw.ingredients
     .filter((file) => isObject(file.data))
     .map((file) => expandIngredient(file.data as Record<string, unknown>, properties))
-    .map((ingredient) => withTables(ingredient, claimsFor(ingredient.id)))
+    .map((ingredient) => withTables(ingredient, claimsFor(ingredient.id), sources))
     .map((ingredient) => withDerived(ingredient, oilConstantClaims(ingredient)))
     .sort((a, b) => (a.id < b.id ? -1 : 1))
   const inventory = new Map(raw.inventory.map((row) => [row.id, row]))
@@ -117,7 +118,7 @@ export function buildKnowledge(raw: RawData): Knowledge {
     roles: expandRoles(raw.roles),
     classes: expandClasses(raw.classes),
     properties,
-    sources: sourcesOf(raw),
+    sources,
   }
   const words = expandWords(raw.names)
   const classFacts = expandClassFacts(raw, properties)

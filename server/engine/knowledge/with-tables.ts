@@ -1,5 +1,5 @@
-import { ACCESS_ORDER } from '#engine/model/access.ts'
-import type { Claim, Ingredient } from '#engine/model/records.ts'
+import { ACCESS_ORDER, isSeen } from '#engine/model/access.ts'
+import type { Claim, Ingredient, Source } from '#engine/model/records.ts'
 import { BY_WORD } from './table-claims.ts'
 
 /** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
@@ -10,8 +10,27 @@ const isConditional = ({ id, conditions }: Claim): boolean =>
 const canDecide = ({ property, min, max, value, shares, spectrum, is }: Claim): boolean =>
   [min, max, value, shares, spectrum].some((part) => part !== undefined) || (BY_WORD.has(property) && is !== undefined)
 
-/** Profiles come in their own order: a remembered standard of the oil says more than one sample that was read. */
-const rankOf = ({ access, shares }: Claim): number => (shares ? 0 : ACCESS_ORDER.indexOf(access))
+type Sources = ReadonlyMap<string, Source>
+
+const GRADES = ['A', 'B', 'C', 'D']
+/** A print without a grade is a paper as a rule: no page of a seller is left ungraded. */
+const UNGRADED = GRADES.indexOf('B')
+
+function gradeOf(source: string, sources: Sources): number {
+  const grade = GRADES.indexOf(sources.get(source)?.grade ?? '')
+  return grade < 0 ? UNGRADED : grade
+}
+
+/**
+ * How well a claim is founded, the best 0: what somebody saw before what is remembered, a standard as another quotes it
+ * before a seller's page that was read itself. Profiles come in their own order: a remembered standard of the oil says
+ * more than one sample that was read.
+ */
+function rankOf({ access, shares, source }: Claim, sources: Sources): number {
+  if (shares) return 0
+  const unseen = isSeen({ access }) ? 0 : 1
+  return (unseen * GRADES.length + gradeOf(source, sources)) * ACCESS_ORDER.length + ACCESS_ORDER.indexOf(access)
+}
 
 /** One figure, whether written as a value or as a range of no width. */
 const valueOf = ({ min, max, value, shares, spectrum, is }: Claim): string =>
@@ -37,10 +56,10 @@ function withRow(list: readonly Claim[], row: Claim): Claim[] {
  * Adds claims of tables behind those of the record; where the record has none the best seen one is used. A row that the
  * record itself states, from the same source, stands once.
  */
-export function withTables(ingredient: Ingredient, claims: readonly Claim[]): Ingredient {
+export function withTables(ingredient: Ingredient, claims: readonly Claim[], sources: Sources): Ingredient {
   if (claims.length === 0) return ingredient
   const facts = new Map(ingredient.facts)
-  const best = [...claims].sort((a, b) => rankOf(a) - rankOf(b))
-  for (const row of best) facts.set(row.property, withRow(facts.get(row.property) ?? [], row))
+  const ranked = claims.map((row) => ({ row, rank: rankOf(row, sources) })).sort((a, b) => a.rank - b.rank)
+  for (const { row } of ranked) facts.set(row.property, withRow(facts.get(row.property) ?? [], row))
   return { ...ingredient, facts }
 }

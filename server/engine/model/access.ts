@@ -8,3 +8,6 @@ export const ACCESS_ORDER: readonly Access[] = ['read', 'secondary', 'memory', '
 /** The weakest link: what follows from several statements was seen no better than the worst of them. */
 export const worstAccess = (of: readonly Pick<Provenance, 'access'>[]): Access =>
   ACCESS_ORDER[Math.max(0, ...of.map(({ access }) => ACCESS_ORDER.indexOf(access)))] ?? 'memory'
+
+/** Whether somebody saw it: in the source itself, or quoted. */
+export const isSeen = ({ access }: Pick<Provenance, 'access'>): boolean => access === 'read' || access === 'secondary'

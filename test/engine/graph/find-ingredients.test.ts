@@ -3,6 +3,7 @@ import { coldProcess } from '#engine/graph/cold-process.ts'
 import { findIngredients } from '#engine/graph/find-ingredients.ts'
 import type { IngredientQuery } from '#engine/graph/find-ingredients.ts'
 import { rangeOfProperty } from '#engine/graph/subject.ts'
+import { usedClaim } from '#engine/knowledge/used-claim.ts'
 import { makeWorld, realWorld } from '../../helpers.ts'
 
 const GUMS = ['anionic-gum', 'nonionic-gum']
@@ -63,7 +64,7 @@ describe('traits', () => {
     const both = ids({ solubility: 'both' })
     expect(both.length).toBeGreaterThan(0)
     const inOil = findIngredients(realWorld(), { solubility: 'oil', limit: 1 }).total
-    const onlyOil = realWorld().subjects.filter(({ facts }) => facts.get('solubility')?.[0]?.is === 'oil').length
+    const onlyOil = realWorld().subjects.filter((one) => usedClaim(one, 'solubility')?.is === 'oil').length
     expect(inOil).toBe(onlyOil + findIngredients(realWorld(), { solubility: 'both', limit: 1 }).total)
   })
   test('a cationic does not stand beside an anionic gum', () => {

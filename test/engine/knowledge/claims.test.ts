@@ -100,6 +100,17 @@ describe('claims of printed tables', () => {
     expect(used.map(({ min }) => min)).toEqual([3])
   })
 
+  test('a standard that another quotes goes before a seller who was read, and both before a remembered standard', () => {
+    const sources = ['A', 'D'].map((grade) => ({ source_id: grade, title: grade, locator: 'p. 1', grade }))
+    const row = (source_id: string, access: string, min: string) => ({ ...ROW, source_id, access, min })
+    const order = (rows: Record<string, string>[]) =>
+      factsOf({}, { ...table(rows), sources })
+        .get('ph_stability')!
+        .map(({ min }) => min)
+    expect(order([row('D', 'read', '3'), row('A', 'memory', '5'), row('A', 'secondary', '4')])).toEqual([4, 3, 5])
+    expect(order([row('A', 'secondary', '4'), row('A', 'read', '2')])).toEqual([2, 4])
+  })
+
   test('from memory are a rule of thumb', () => {
     expect(factsOf({}, table([{ ...ROW, access: 'memory' }])).get('ph_stability')![0]!.kind).toBe('rule-of-thumb')
   })

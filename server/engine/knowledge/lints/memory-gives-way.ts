@@ -1,3 +1,4 @@
+import { isSeen } from '#engine/model/access.ts'
 import { isByProgram } from '#engine/model/evidence.ts'
 import type { Claim, Ingredient } from '#engine/model/records.ts'
 import { rangeOfClaim } from './facts.ts'
@@ -11,8 +12,6 @@ const CONSTANTS: Record<string, { near: (value: number) => number; widest: numbe
   melting_c: { near: () => 2, widest: 6 },
   boiling_c: { near: () => 3, widest: 6 },
 }
-
-const isSeen = ({ access }: Claim): boolean => access === 'read' || access === 'secondary'
 
 /** Whether a seen claim says the same as a remembered one. */
 function confirms(seen: Claim, own: Claim): boolean {
