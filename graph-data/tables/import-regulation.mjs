@@ -63,7 +63,7 @@ const record = (id, map) => {
     use: map.use ?? (prefix === 'eu-v' ? 'preservative' : 'any'),
   }
   const { limits, bans } = rowsOf(own, map, { problems, uses })
-  const tail = { date: SEEN_ON, exported: EXPORTED[[...limits, ...bans][0]?.source] }
+  const tail = { date: map.seen_on ?? SEEN_ON, exported: EXPORTED[[...limits, ...bans][0]?.source] }
   if (limits.length === 0) return [{ ...head, rows: bans, ...tail }]
   if (bans.length === 0) return [{ ...head, rows: narrowed(limits), ...tail }]
   const banMembers = map.ban_members ? membersOf([], { members: map.ban_members }, inventory) : members
@@ -76,7 +76,7 @@ const record = (id, map) => {
 const ROW_KEYS = ['scope', 'max_percent', 'strict', 'prohibited', 'ph', 'condition', 'warning', 'warning_above_percent', 'applies_from',
   'older_stock_until', 'legal_act', 'source', 'locator', 'access', 'note']
 const MAP_KEYS = ['facts', 'pick', 'entry', 'title', 'kind', 'basis', 'members', 'and', 'inventory', 'except', 'classes', 'members_note', 'requires', 'use', 'rows',
-  'text', 'all', 'else', 'ban', 'ban_members', 'extra', 'by_hand']
+  'text', 'all', 'else', 'ban', 'ban_members', 'extra', 'by_hand', 'seen_on']
 const odd = (id, thing, keys) => Object.keys(thing).filter((key) => !keys.includes(key)).forEach((key) => problems.push(`${id}: unknown key ${key}`))
 
 const records = entries.flatMap(([id, map]) => record(id, map ?? {}))

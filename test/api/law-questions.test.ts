@@ -186,6 +186,22 @@ describe('the day on which goods reach the market decides', () => {
   )
 })
 
+// 21 CFR 74.2255 and 74.2333 (read in copies of the code), 74.2336 as the agency lists it (read)
+describe('colours on lips in the US', () => {
+  const LIPS: Rest = { market: 'us', areas: ['lip'] }
+  run(
+    () => app,
+    [
+      ['D&C Red No. 36 at 2.9 %', '74.2336', { 'ci-12085': 2.9 }, LIPS, SILENT],
+      ['D&C Red No. 36 at 3.1 %', '74.2336', { 'ci-12085': 3.1 }, LIPS, STOP],
+      ['D&C Red No. 36 at 3.1 % on the face', '74.2336', { 'ci-12085': 3.1 }, { ...LIPS, areas: ['face'] }, SILENT],
+      ['D&C Red No. 33 at 3.1 %', '74.2333', { 'ci-17200': 3.1 }, LIPS, STOP],
+      ['D&C Orange No. 5 at 4.9 %', '74.2255', { 'ci-45370': 4.9 }, LIPS, SILENT],
+      ['D&C Orange No. 5 at 5.1 %', '74.2255', { 'ci-45370': 5.1 }, LIPS, STOP],
+    ],
+  )
+})
+
 describe('what is remembered or advised never stops', () => {
   run(
     () => app,

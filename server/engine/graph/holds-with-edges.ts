@@ -1,4 +1,5 @@
-import type { Claim, Provenance } from '#engine/model/records.ts'
+import { worstAccess } from '#engine/model/access.ts'
+import type { Claim } from '#engine/model/records.ts'
 import type { GraphEdge } from './graph-edge.ts'
 import { usedClaim } from './subject.ts'
 import type { World } from './world.ts'
@@ -14,17 +15,13 @@ export function holdsWithNodes({ holdsWith: { nodes, between } }: World, start: 
     .sort()
 }
 
-const ACCESSES: readonly Provenance['access'][] = ['read', 'secondary', 'memory', 'common-practice']
-
 /** A chain is as strong as its weakest claim. */
 function evidenceOf(claims: readonly Claim[]) {
-  const weakest = Math.max(...claims.map(({ access }) => ACCESSES.indexOf(access)))
-  const access = ACCESSES[weakest]
   const sources = [...new Set(claims.map(({ source }) => source))].sort()
   return {
     kind: 'derived' as const,
     source: sources.join('; '),
-    ...(access && { access }),
+    ...(claims.length > 0 && { access: worstAccess(claims) }),
     claims: claims.map(({ id }) => id),
   }
 }
