@@ -109,6 +109,21 @@ const BY_BASIS: Record<DoseBasis, (question: DoseQuestion) => Dose> = {
   'own-level': byOwnLevel,
 }
 
+/** The stated ratio of the pair; what is dosed by its own usual level never goes above that, whatever the ratio gives. */
+function byRatio({ basis, share_percent, standClaim, say }: DoseQuestion, ratio: number): Dose {
+  const dose_percent = share_percent * ratio
+  const most_percent = basis === 'own-level' ? standClaim?.level_percent?.max : undefined
+  if (most_percent !== undefined && dose_percent > most_percent) {
+    const how = say`${say.short(ratio)} times as much would be ${say.short(dose_percent)} %; kept to the ${say.short(most_percent)} % to which it is used`
+    return { share_percent: most_percent, how, unknown: [] }
+  }
+  return {
+    share_percent: dose_percent,
+    how: ratio === 1 ? say`1:1 by mass` : say`${say.short(ratio)} times as much`,
+    unknown: [],
+  }
+}
+
 const BULK_PERCENT = 30
 
 /**
@@ -123,14 +138,7 @@ export function doseOf(question: DoseQuestion): Dose {
     const dose = question.basis === 'strength' ? byStrength(question) : same(question)
     return dose.share_percent <= question.share_percent ? dose : same(question)
   }
-  if (question.ratio !== undefined && question.basis !== 'active-matter' && question.basis !== 'equivalents') {
-    const { say } = question
-    const share_percent = question.share_percent * question.ratio
-    return {
-      share_percent,
-      how: question.ratio === 1 ? say`1:1 by mass` : say`${say.short(question.ratio)} times as much`,
-      unknown: [],
-    }
-  }
+  if (question.ratio !== undefined && question.basis !== 'active-matter' && question.basis !== 'equivalents')
+    return byRatio(question, question.ratio)
   return BY_BASIS[question.basis](question)
 }

@@ -1,4 +1,5 @@
 import { nameOf, sourcesOf } from '#engine/checks/say.ts'
+import type { World } from '#engine/graph/world.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Say } from '#engine/words/say.ts'
 import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
@@ -7,6 +8,7 @@ import { linesOfStandIn } from './apply.ts'
 import { denialDecides, uncovered } from './assess.ts'
 import type { Assessed } from './assess.ts'
 import { companionsFor } from './companions.ts'
+import { forbidding } from './compare.ts'
 import { minimalFinding, minimalFindings } from './conflict.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
@@ -16,6 +18,10 @@ import type { Before, Trial } from './trial.ts'
 import { wouldWork } from './would-work.ts'
 
 export const GOOD_RANK = 0.62
+
+/** Whether a warning that refuses speaks of the stand-in: where the missing one had it too, it is no worse, but not good. */
+const isWarnedOf = (id: string, findings: readonly Finding[], world: World): boolean =>
+  forbidding(findings, world).some(({ about }) => about.includes(id))
 
 /** A proposal as the caller gets it. */
 export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: Before, wishes: Wishes): Swap {
@@ -28,7 +34,10 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
   const openWords = open.map((role) => say.inside(world.knowledge.roles.get(role)?.label ?? role))
   const leftOpen = open.length > 0 ? say` Left open here: ${openWords.join(', ')}.` : ''
   const { form: _form, ...formula } = trial.after.formula
-  const grade = rank >= GOOD_RANK && trial.repairs.length === 0 && dose.unknown.length === 0 ? 'good' : 'workable'
+  const findings = trial.findings()
+  const sure =
+    trial.repairs.length === 0 && dose.unknown.length === 0 && !isWarnedOf(candidate.stand.id, findings, world)
+  const grade = rank >= GOOD_RANK && sure ? 'good' : 'workable'
   return {
     grade,
     replaces: [job.missing.id],
@@ -42,7 +51,7 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
       ...feelAndLabelChanges(job, candidate, { before: before.context, after: trial.after }),
     ],
     formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
-    findings: trial.findings(),
+    findings,
     path: pathTo(job, candidate, world),
     criteria: criteriaTable(job, candidate.stand, world, wishes.weights),
     open,

@@ -154,6 +154,12 @@ describe('a stated ratio of the pair', () => {
     const more = { ratio: 0.8, missingClaim: claim(1), standClaim: claim(5) }
     expect(doseOf(question('strength', {}, {}, more)).share_percent).toBeCloseTo(3.2, 12)
   })
+  test('of what is dosed by its own level ends at its usual upper level, and says so', () => {
+    const dose = (ratio: number) => doseOf(question('own-level', {}, {}, { ratio, standClaim: claim(5, 2, 10) }))
+    expect(dose(2)).toMatchObject({ share_percent: 8, how: '2 times as much' })
+    expect(dose(4)).toMatchObject({ share_percent: 10 })
+    expect(dose(4).how).toMatch(/would be 16 %; kept to the 10 %/)
+  })
   test('does not go before active matter', () => {
     const dose = doseOf(question('active-matter', { active_percent: 30 }, { active_percent: 60 }, { ratio: 1 }))
     expect(dose.share_percent).toBe(2)
