@@ -118,6 +118,8 @@ export interface Criterion {
   scale?: number
   /** distance in powers of ten */
   log?: boolean
+  /** what a thing of this role is there for: who has nothing of it is another thing */
+  purpose?: boolean
   weight: number
   why: string
 }

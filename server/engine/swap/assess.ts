@@ -9,6 +9,7 @@ import { wordOf } from '#engine/graph/subject.ts'
 import { roundTo } from '#engine/units/round.ts'
 import type { Candidate } from './candidates.ts'
 import type { Job } from './job.ts'
+import { isOtherKind } from './other-kind.ts'
 import { tryOut } from './trial.ts'
 import type { Before, Trial } from './trial.ts'
 
@@ -137,13 +138,6 @@ function unfitHere(
   }
   return null
 }
-
-/** Below this likeness another product comes out of it, unless somebody states that it stands in. */
-const LEAST_LIKENESS = 0.15
-
-/** Judged where all that the role compares by is known: what is not known excludes nobody. */
-const isOtherKind = ({ likeness, stated }: Candidate): boolean =>
-  !stated && likeness.unknown.length === 0 && likeness.total < LEAST_LIKENESS
 
 /** Why a candidate is out before it is mixed in; null when it is worth a trial. */
 function refusedUnmixed(job: Job, candidate: Candidate, dose: Dose, context: FormulaContext): string | null {

@@ -13,6 +13,7 @@ import { minimalFinding, minimalFindings } from './conflict.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
 import type { Job } from './job.ts'
+import { servesThePurpose } from './other-kind.ts'
 import { pathTo } from './path.ts'
 import type { Before, Trial } from './trial.ts'
 import { wouldWork } from './would-work.ts'
@@ -37,7 +38,7 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
   const findings = trial.findings()
   const sure =
     trial.repairs.length === 0 && dose.unknown.length === 0 && !isWarnedOf(candidate.stand.id, findings, world)
-  const grade = rank >= GOOD_RANK && sure ? 'good' : 'workable'
+  const grade = rank >= GOOD_RANK && sure && servesThePurpose(candidate) ? 'good' : 'workable'
   return {
     grade,
     replaces: [job.missing.id],

@@ -96,6 +96,8 @@ export interface Likeness {
   total: number
   scores: Record<string, number>
   unknown: string[]
+  /** the criterion of what it is there for: its share of all weights, and how near the stand-in comes; null where not known */
+  purpose?: { share: number; near: number | null }
 }
 
 /** Weights that a person moved, by name of the criterion; 1 is as recorded. */
@@ -121,9 +123,11 @@ export function likeness(
     if (near === 'not-known') out.unknown.push(nameOfCriterion(criterion))
     else out.scores[nameOfCriterion(criterion)] = score
     const weight = weightOf(criterion, moved)
+    if (criterion.purpose) out.purpose = { share: weight, near: near === 'not-known' ? null : near }
     out.total += score * weight
     weights += weight
   }
+  if (out.purpose) out.purpose.share /= weights
   // Nothing to compare by: neither near nor far.
   out.total = weights === 0 ? 0.5 : out.total / weights
   return out

@@ -12,6 +12,7 @@ import type { Candidate } from './candidates.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { evidenceOf, feelAndLabelChanges, whyText } from './explain.ts'
 import type { Job } from './job.ts'
+import { isOtherKind, servesThePurpose } from './other-kind.ts'
 import { doseFor } from './assess.ts'
 import { pathTo } from './path.ts'
 import { LEAST_RANK } from './search.ts'
@@ -43,7 +44,7 @@ const alone = (subject: Subject, { product = 'leave-on', market = 'eu' }: StandI
 function swapOf(job: Job, candidate: Candidate, context: ReturnType<typeof buildContext>): Swap {
   const dose = doseFor(job, candidate, context)
   return {
-    grade: candidate.promise >= 0.7 ? 'good' : 'workable',
+    grade: candidate.promise >= 0.7 && servesThePurpose(candidate) ? 'good' : 'workable',
     replaces: [job.missing.id],
     role: job.role.id,
     lines: [{ ingredient: candidate.stand.id, share_percent: roundTo(dose.share_percent, 3) }],
@@ -92,7 +93,12 @@ export function standIns(world: World, id: string, question: StandInsQuestion = 
   if (job.swap.irreplaceable) return { ...base, outcome: 'no-safe-swap', why: job.swap.irreplaceable, roles, swaps: [] }
   const swaps = candidatesFor(job, context, new Set([subject.id]))
     .filter(
-      (one) => !one.denied && !one.failedMust && one.promise >= LEAST_RANK && !isBanned(one.stand, question, context),
+      (one) =>
+        !one.denied &&
+        !one.failedMust &&
+        !isOtherKind(one) &&
+        one.promise >= LEAST_RANK &&
+        !isBanned(one.stand, question, context),
     )
     .slice(0, STAND_INS)
     .map((one) => swapOf(job, one, context))

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { findSwaps } from '#engine/index.ts'
+import { findSwaps, standIns } from '#engine/index.ts'
 import { makeFormula, realWorld } from '../../helpers.ts'
 
 type Shares = Parameters<typeof makeFormula>[0]
@@ -61,5 +61,32 @@ describe('a colour', () => {
     const swaps = swapsOf({ ...lipstick, 'ci-15850': 20 }, on('us'), 'ci-15850')
     const lines = swaps.flatMap((swap) => swap.lines).filter(({ ingredient }) => ingredient === 'ci-12085')
     expect(lines.every(({ share_percent }) => share_percent! <= 3)).toBe(true)
+  })
+})
+
+describe('what a thing is there for', () => {
+  const lotion = {
+    'cetearyl-alcohol-and-cetearyl-glucoside': 5,
+    'caprylic-capric-triglyceride': 8,
+    'phenoxyethanol-and-ethylhexylglycerin': 1,
+  }
+  test('decides: a self-tanner is answered with a self-tanner and with nothing else', () => {
+    const swaps = swapsOf(
+      { ...lotion, dihydroxyacetone: 5 },
+      { areas: ['body'], ph: 4, hottest_c: 75 },
+      'dihydroxyacetone',
+    )
+    expect(offered(swaps)).toEqual(['erythrulose'])
+    const general = standIns(realWorld(), 'dihydroxyacetone').swaps
+    expect(general.flatMap(({ lines }) => lines.map(({ ingredient }) => ingredient))).toEqual(['erythrulose'])
+  })
+  test('an oil of another odour may scent it too, and is no good stand-in', () => {
+    const swaps = swapsOf(
+      { ...lotion, 'mentha-piperita-oil': 0.3 },
+      { areas: ['body'], ph: 5, hottest_c: 75 },
+      'mentha-piperita-oil',
+    )
+    expect(swaps.filter(({ grade }) => grade === 'good').length).toBeGreaterThan(0)
+    for (const { grade, scores } of swaps) if (scores['odour'] === 0) expect(grade).toBe('workable')
   })
 })

@@ -134,7 +134,7 @@ const SWAP: Shape = {
   irreplaceable: true,
   ends_at_ph: true,
   must: { property: true, word: true, class: true, one_of: true, buffers: true, why: true },
-  criteria: { by: true, property: true, group: true, scale: true, log: true, weight: true, why: true },
+  criteria: { by: true, property: true, group: true, scale: true, log: true, purpose: true, weight: true, why: true },
 }
 /** What a class or role states about its members. */
 const ABOUT_MEMBERS: Shape = {
