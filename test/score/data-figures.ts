@@ -1,6 +1,7 @@
 import type { RawData, World } from '#engine/index.ts'
 import { contestedProperties } from '#engine/graph/contested.ts'
 import { inventoryClaims } from '#engine/knowledge/inventory-claims.ts'
+import { gradeOf } from '#engine/knowledge/source-grade.ts'
 import { askedBy, lacks } from '#engine/knowledge/tier.ts'
 import { statedFew } from '#engine/knowledge/lints/role-has-five-members.ts'
 import { isSeen } from '#engine/model/access.ts'
@@ -55,13 +56,6 @@ function countBy<T>(list: readonly T[], keyOf: (one: T) => string): Record<strin
   return Object.fromEntries(Object.entries(counts).sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)))
 }
 
-/** How good a source is by its list: A standard or original paper, B, C, D page of a supplier or a hobby writer. */
-const gradeOf = (source: string, { sources }: World['knowledge']): string =>
-  source
-    .split(';')
-    .map((id) => sources.get(id.trim())?.grade || 'not graded')
-    .sort()[0] ?? 'not graded'
-
 export function claimsReport({ knowledge }: World) {
   const records = [...knowledge.ingredients.values()]
   const claims = records.flatMap(claimsOf)
@@ -82,7 +76,10 @@ export function claimsReport({ knowledge }: World) {
     claims: {
       from_outside: seenOf([...claims.filter(isFromOutside), ...classClaims(knowledge)]),
       /** the seen ones of these by the grade of their source, the best one where several are named */
-      seen_by_grade: countBy(claims.filter(isFromOutside).filter(isSeen), ({ source }) => gradeOf(source, knowledge)),
+      seen_by_grade: countBy(
+        claims.filter(isFromOutside).filter(isSeen),
+        ({ source }) => gradeOf(source, knowledge.sources) ?? 'not graded',
+      ),
       of_classes: seenOf(classClaims(knowledge)),
       all: seenOf(claims),
       deciding: seenOf(claims.filter(({ used }) => used)),

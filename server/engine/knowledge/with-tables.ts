@@ -1,5 +1,7 @@
 import { ACCESS_ORDER, isSeen } from '#engine/model/access.ts'
-import type { Claim, Ingredient, Source } from '#engine/model/records.ts'
+import type { Claim, Ingredient } from '#engine/model/records.ts'
+import { gradeOf, GRADES } from './source-grade.ts'
+import type { Grade, Sources } from './source-grade.ts'
 import { BY_WORD } from './table-claims.ts'
 
 /** A value of these tables that holds under a stated condition is for people to read; a record has to choose it. */
@@ -10,16 +12,8 @@ const isConditional = ({ id, conditions }: Claim): boolean =>
 const canDecide = ({ property, min, max, value, shares, spectrum, is }: Claim): boolean =>
   [min, max, value, shares, spectrum].some((part) => part !== undefined) || (BY_WORD.has(property) && is !== undefined)
 
-type Sources = ReadonlyMap<string, Source>
-
-const GRADES = ['A', 'B', 'C', 'D']
 /** A print without a grade is a paper as a rule: no page of a seller is left ungraded. */
-const UNGRADED = GRADES.indexOf('B')
-
-function gradeOf(source: string, sources: Sources): number {
-  const grade = GRADES.indexOf(sources.get(source)?.grade ?? '')
-  return grade < 0 ? UNGRADED : grade
-}
+const UNGRADED: Grade = 'B'
 
 /**
  * How well a claim is founded, the best 0: what somebody saw before what is remembered, a standard as another quotes it
@@ -29,7 +23,10 @@ function gradeOf(source: string, sources: Sources): number {
 function rankOf({ access, shares, source }: Claim, sources: Sources): number {
   if (shares) return 0
   const unseen = isSeen({ access }) ? 0 : 1
-  return (unseen * GRADES.length + gradeOf(source, sources)) * ACCESS_ORDER.length + ACCESS_ORDER.indexOf(access)
+  return (
+    (unseen * GRADES.length + GRADES.indexOf(gradeOf(source, sources) ?? UNGRADED)) * ACCESS_ORDER.length +
+    ACCESS_ORDER.indexOf(access)
+  )
 }
 
 /** One figure, whether written as a value or as a range of no width. */

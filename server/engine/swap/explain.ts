@@ -1,3 +1,4 @@
+import { isSeen } from '#engine/model/access.ts'
 import { declaredNames } from '#engine/checks/allergen-sums.ts'
 import { nameOf } from '#engine/checks/say.ts'
 import type { Dose } from '#engine/dose/dose.ts'
@@ -184,6 +185,6 @@ export function evidenceOf({ stated, claim }: Candidate): Evidence {
   const from = stated ?? claim
   if (!from) return 'memory'
   if (from.kind === 'measured' && from.access !== 'memory') return 'measured'
-  if (from.access === 'read' || from.access === 'secondary') return 'published'
+  if (isSeen(from)) return 'published'
   return from.access === 'common-practice' ? 'practice' : 'memory'
 }

@@ -6,9 +6,9 @@ import { uncovered } from './assess.ts'
 import type { Before } from './trial.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
+import { gradeOf } from './grade.ts'
 import type { Combination } from './joint.ts'
 import { pathTo } from './path.ts'
-import { GOOD_RANK } from './propose.ts'
 
 const WEAKEST_FIRST = ['memory', 'practice', 'published', 'measured'] as const
 
@@ -17,10 +17,9 @@ export function jointSwapOf({ options, trial, rank }: Combination, before: Befor
   const { world, formula: asked } = before.context
   const { form: _form, ...formula } = trial.after.formula
   const evidence = options.map(({ candidate }) => evidenceOf(candidate))
-  const sure = trial.repairs.length === 0 && options.every(({ dose }) => dose.unknown.length === 0)
   const ids = new Set(options.map(({ candidate }) => candidate.stand.id))
   return {
-    grade: sure && rank >= GOOD_RANK ? 'good' : 'workable',
+    grade: gradeOf(options, trial, rank),
     replaces: options.map(({ job }) => job.missing.id),
     role: options.map(({ job }) => job.role.id).join(' + '),
     lines: linesOfStandIn(trial.after.formula, ids),

@@ -1,5 +1,4 @@
 import { nameOf, sourcesOf } from '#engine/checks/say.ts'
-import type { World } from '#engine/graph/world.ts'
 import type { Finding } from '#engine/model/finding.ts'
 import type { Say } from '#engine/words/say.ts'
 import type { Refusal, Swap, Wishes } from '#engine/model/swap.ts'
@@ -8,21 +7,14 @@ import { linesOfStandIn } from './apply.ts'
 import { denialDecides, uncovered } from './assess.ts'
 import type { Assessed } from './assess.ts'
 import { companionsFor } from './companions.ts'
-import { forbidding } from './compare.ts'
 import { minimalFinding, minimalFindings } from './conflict.ts'
 import { criteriaTable } from './criteria-table.ts'
 import { doseChange, evidenceOf, feelAndLabelChanges, orderChanges, whyText } from './explain.ts'
+import { gradeOf } from './grade.ts'
 import type { Job } from './job.ts'
-import { servesThePurpose } from './other-kind.ts'
 import { pathTo } from './path.ts'
 import type { Before, Trial } from './trial.ts'
 import { wouldWork } from './would-work.ts'
-
-export const GOOD_RANK = 0.62
-
-/** Whether a warning that refuses speaks of the stand-in: where the missing one had it too, it is no worse, but not good. */
-const isWarnedOf = (id: string, findings: readonly Finding[], world: World): boolean =>
-  forbidding(findings, world).some(({ about }) => about.includes(id))
 
 /** A proposal as the caller gets it. */
 export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: Before, wishes: Wishes): Swap {
@@ -35,12 +27,8 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
   const openWords = open.map((role) => say.inside(world.knowledge.roles.get(role)?.label ?? role))
   const leftOpen = open.length > 0 ? say` Left open here: ${openWords.join(', ')}.` : ''
   const { form: _form, ...formula } = trial.after.formula
-  const findings = trial.findings()
-  const sure =
-    trial.repairs.length === 0 && dose.unknown.length === 0 && !isWarnedOf(candidate.stand.id, findings, world)
-  const grade = rank >= GOOD_RANK && sure && servesThePurpose(candidate) ? 'good' : 'workable'
   return {
-    grade,
+    grade: gradeOf([assessed], trial, rank),
     replaces: [job.missing.id],
     role: job.role.id,
     lines,
@@ -52,7 +40,7 @@ export function swapOf(job: Job, assessed: Assessed & { trial: Trial }, before: 
       ...feelAndLabelChanges(job, candidate, { before: before.context, after: trial.after }),
     ],
     formula: before.context.formula.form ? { ...formula, form: before.context.formula.form } : formula,
-    findings,
+    findings: trial.findings(),
     path: pathTo(job, candidate, world),
     criteria: criteriaTable(job, candidate.stand, world, wishes.weights),
     open,

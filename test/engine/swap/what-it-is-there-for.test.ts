@@ -89,4 +89,16 @@ describe('what a thing is there for', () => {
     expect(swaps.filter(({ grade }) => grade === 'good').length).toBeGreaterThan(0)
     for (const { grade, scores } of swaps) if (scores['odour'] === 0) expect(grade).toBe('workable')
   })
+  test('counts for each of several stand-ins', () => {
+    const scented = { ...lotion, 'mentha-piperita-oil': 0.3, glycerin: 4 }
+    const { swaps } = findSwaps(realWorld(), {
+      formula: makeFormula(scented, { areas: ['body'], ph: 5, hottest_c: 75 }),
+      missing: ['mentha-piperita-oil', 'glycerin'],
+      limit: 12,
+    })
+    const minty = (id: string) => realWorld().find(id)?.classes.has('mint') === true
+    expect(swaps.length).toBeGreaterThan(0)
+    for (const { grade, lines } of swaps)
+      if (!lines.some(({ ingredient }) => minty(ingredient))) expect(grade).toBe('workable')
+  })
 })
